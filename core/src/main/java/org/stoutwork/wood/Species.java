@@ -36,7 +36,7 @@ public record Species(
    * Keeps its own copy of the names.
    *
    * @throws IllegalArgumentException if the key is blank or the intersection moisture content is
-   *     outside 15 to 35 %
+   *     outside 15 to 35 % or not above that of the air-dry values
    */
   public Species {
     if (key.isBlank() || commonName.isBlank()) {
@@ -46,11 +46,16 @@ public record Species(
     Objects.requireNonNull(clear, "clear");
     Objects.requireNonNull(ratios, "ratios");
     Objects.requireNonNull(shrinkage, "shrinkage");
-    if (intersection.unit() != Unit.PERCENT
+    if (intersection.unit() != Unit.POINT
         || !(intersection.value() >= 15 && intersection.value() <= 35)) {
       throw new IllegalArgumentException(
           "the intersection moisture content lies from 15 to 35 %%; it was %s"
               .formatted(intersection.line()));
+    }
+    if (intersection.value() - clear.dryMoisture() < 1) {
+      throw new IllegalArgumentException(
+          "air-dry values must be found below the intersection moisture content %s %%; it was %s"
+              .formatted(intersection.value(), clear.dryMoisture()));
     }
   }
 

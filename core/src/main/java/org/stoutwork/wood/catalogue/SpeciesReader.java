@@ -102,7 +102,7 @@ final class SpeciesReader {
   private Property intersection(String key) {
     Optional<Row> own =
         intersections.rows().stream().filter(row -> row.required("key").equals(key)).findFirst();
-    return own.map(row -> new Property(row.requiredNumber("Mp_pct"), Unit.PERCENT, row.source()))
+    return own.map(row -> new Property(row.requiredNumber("Mp_pct"), Unit.POINT, row.source()))
         .orElseGet(() -> intersection("default"));
   }
 }

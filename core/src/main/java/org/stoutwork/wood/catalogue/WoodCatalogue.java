@@ -1,15 +1,12 @@
 package org.stoutwork.wood.catalogue;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.stoutwork.source.Source;
-import org.stoutwork.table.Row;
-import org.stoutwork.table.Table;
 import org.stoutwork.wood.Product;
 import org.stoutwork.wood.SheetGood;
+import org.stoutwork.wood.Shrinkage;
 import org.stoutwork.wood.Species;
 import org.stoutwork.wood.StrengthClass;
 import org.stoutwork.wood.Wood;
@@ -94,6 +91,11 @@ public final class WoodCatalogue {
     return only(SheetGood.class);
   }
 
+  /** Shrinkage of a strength class: the mean of its group, since a class names no species. */
+  public Shrinkage shrinkageOf(StrengthClass strengthClass) {
+    return reader.blank("any", "any", strengthClass.group()).shrinkage();
+  }
+
   /** The sheets of a product whose values hold for a thickness in mm. */
   public List<SheetGood> sheets(Product product, double thickness) {
     return sheetGoods().stream()
@@ -104,27 +106,4 @@ public final class WoodCatalogue {
   private <T> List<T> only(Class<T> kind) {
     return woods.values().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
-
-  /**
-   * The strength classes to which graded timber of a species is commonly assigned, best known
-   * first; empty if none is recorded. A suggestion: the grade stamp on the timber decides.
-   */
-  public List<ClassAssignment> assignments(Species species) {
-    List<ClassAssignment> found = new ArrayList<>();
-    for (Row row : Table.beside(Wood.class, "class-assignments.csv").rows()) {
-      if (row.required("key").equals(species.key())) {
-        found.add(new ClassAssignment(row.required("class"), row.required("grade"), row.source()));
-      }
-    }
-    return List.copyOf(found);
-  }
-
-  /**
-   * A strength class to which a visual grade of a species is assigned.
-   *
-   * @param strengthClass key of the class
-   * @param grade country and grade
-   * @param source of the assignment
-   */
-  public record ClassAssignment(String strengthClass, String grade, Source source) {}
 }
