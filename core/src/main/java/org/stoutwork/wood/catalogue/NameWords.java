@@ -19,7 +19,7 @@ final class NameWords {
         Normalizer.normalize(name, Normalizer.Form.NFD)
             .replaceAll("\\p{M}", "")
             .toLowerCase(Locale.ROOT)
-            .replaceAll("[^a-z0-9./]+", " ")
+            .replaceAll("[^a-z0-9.]+", " ")
             .strip();
     List<String> words = new ArrayList<>();
     Arrays.stream(plain.split(" "))

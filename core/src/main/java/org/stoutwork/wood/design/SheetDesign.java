@@ -2,6 +2,7 @@ package org.stoutwork.wood.design;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
 import org.stoutwork.wood.ClearProperty;
@@ -50,17 +51,23 @@ final class SheetDesign {
   private Found strength(DesignQuantity what, Pad pad) {
     Optional<Property> value = printed(what).flatMap(sheet::value);
     if (value.isEmpty()) {
-      return missing(what, "the source of %s prints none".formatted(sheet.name()));
+      return notPrinted(what);
     }
     if (basis instanceof DesignBasis.PartialFactors factors) {
       return sheet.basis() == Basis.CHARACTERISTIC
           ? new PartialFactorDesign(factors, sheet.product(), sheet.grade(), conditions, tables)
               .design(what, given(what, value.get(), pad), pad)
-          : missing(what, "its strengths are mean values of tests and not characteristic");
+          : missing(
+              what,
+              "its strengths are mean values of tests and not characteristic",
+              List.of("allowable values of this sheet under the clear-wood basis"));
     }
     return sheet.basis() == Basis.MEAN
         ? allowable(what, value.get(), pad)
-        : missing(what, "its strengths are characteristic values and not means");
+        : missing(
+            what,
+            "its strengths are characteristic values and not means",
+            List.of("design values of this sheet under partial factors"));
   }
 
   /** A mean ultimate strength is treated as that of a softwood without defects. */
@@ -100,7 +107,7 @@ final class SheetDesign {
     }
     return SheetStiffness.of(sheet)
         .flatMap(moduli -> filled(what, moduli, pad))
-        .orElseGet(() -> missing(what, "the source of %s prints none".formatted(sheet.name())));
+        .orElseGet(() -> notPrinted(what));
   }
 
   private Optional<Found> filled(DesignQuantity what, PlateModuli moduli, Pad pad) {
@@ -148,9 +155,18 @@ final class SheetDesign {
     return sheet.product() == Product.LVL || sheet.product() == Product.GLULAM;
   }
 
-  private Found missing(DesignQuantity what, String reason) {
-    List<String> offers =
-        sheet.value(SheetProperty.MODULUS_ALONG).map(e -> "stiffness").stream().toList();
+  private Found notPrinted(DesignQuantity what) {
+    String there =
+        sheet.values().keySet().stream()
+            .map(SheetProperty::meaning)
+            .collect(Collectors.joining(", "));
+    return missing(
+        what,
+        "the source of %s prints none".formatted(sheet.name()),
+        List.of(there, "a sheet with a value of your own, with its source"));
+  }
+
+  private Found missing(DesignQuantity what, String reason, List<String> offers) {
     return new Found.Missing(what, basis.words(), reason, offers);
   }
 }
