@@ -24,7 +24,10 @@ public final class Johansen {
           .source(CLAUSE);
 
   private static final Formula CRUSH_1 =
-      start("1", "piece 1 crushes").where("t_1", "thickness 1", Unit.MM).as("f_h1*d*t_1").source(CLAUSE);
+      start("1", "piece 1 crushes")
+          .where("t_1", "thickness 1", Unit.MM)
+          .as("f_h1*d*t_1")
+          .source(CLAUSE);
 
   private static final Formula CRUSH_2 =
       Formula.define("F_2")

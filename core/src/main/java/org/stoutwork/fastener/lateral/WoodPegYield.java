@@ -123,8 +123,7 @@ public final class WoodPegYield {
   public static YieldModes allowable(
       Pad pad, double d, double tenon, double cheek, double peg, double timber) {
     if (d < SMALLEST || d > LARGEST || timber > peg) {
-      pad.remark(
-          "Extrapolated: tested for pegs of 19 to 32 mm in timber no denser than the peg.");
+      pad.remark("Extrapolated: tested for pegs of 19 to 32 mm in timber no denser than the peg.");
     }
     double fem = along(pad, peg);
     double fes = across(pad, peg, timber);

@@ -159,8 +159,7 @@ public final class ScrewWithdrawal {
   public static double lag(
       Pad pad, double gravity, double d, double thread, double duration, boolean endGrain) {
     double perInch = pad.take(LAG, gravity, inches(d));
-    return newtons(
-        pad.take(US_FORCE, perInch, inches(thread), duration, endGrain ? 0.75 : 1));
+    return newtons(pad.take(US_FORCE, perInch, inches(thread), duration, endGrain ? 0.75 : 1));
   }
 
   /** NDS, wood screw in side grain, allowable, N. The NDS allows none in end grain. */

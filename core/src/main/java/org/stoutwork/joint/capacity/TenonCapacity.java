@@ -4,11 +4,14 @@ import org.stoutwork.joint.Fit;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.MortiseAndTenon;
 import org.stoutwork.joint.glue.GlueTurning;
+import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
+import org.stoutwork.joint.setting.JointSetting;
 import org.stoutwork.joint.tenon.Bearing;
 import org.stoutwork.joint.tenon.ShoulderSpring;
 import org.stoutwork.joint.tenon.ShoulderTurning;
 import org.stoutwork.joint.tenon.Splitting;
+import org.stoutwork.joint.tenon.TenonSpring;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
@@ -48,6 +51,16 @@ final class TenonCapacity {
           .where("T_R", "pull or shear capacity", Unit.N)
           .as("M/M_R + N/T_R + V/T_R")
           .source(Source.derived("straight-line interaction, on the safe side"));
+
+  private static final Formula SHARE =
+      Formula.define("M_sh")
+          .meaning("part of the moment that presses the shoulder, the cheeks taking the rest")
+          .unit(Unit.N_MM)
+          .where("M", "moment", Unit.N_MM)
+          .where("K_sh", "stiffness of the shoulder", Unit.N_MM_PER_RAD)
+          .where("K_ck", "stiffness of the cheeks", Unit.N_MM_PER_RAD)
+          .as("M*K_sh/(K_sh + K_ck)")
+          .source(Source.derived("springs side by side"));
 
   private final MortiseAndTenon joint;
   private final Case with;
@@ -132,7 +145,11 @@ final class TenonCapacity {
   private void glueMoment() {
     with.limits()
         .strength(
-            "glue line under moment", "glue line", forces.moment(), Unit.N_MM, this::momentCapacity);
+            "glue line under moment",
+            "glue line",
+            forces.moment(),
+            Unit.N_MM,
+            this::momentCapacity);
   }
 
   private void withdrawal() {
@@ -163,33 +180,64 @@ final class TenonCapacity {
   }
 
   private void shoulder() {
+    double whole =
+        members.railDepth() * members.railThickness() - joint.height() * joint.mortiseWidth();
     with.limits()
         .strength(
             "shoulder crushing the post",
             "shoulder",
             Unit.MPA,
             pad -> {
-              ShoulderSpring.Pressed pressed =
-                  ShoulderSpring.of(
-                      pad,
-                      members.railDepth(),
-                      members.railThickness(),
-                      joint.height(),
-                      joint.mortiseWidth(),
-                      shoulderPressed(),
-                      1);
-              double whole =
-                  members.railDepth() * members.railThickness()
-                      - joint.height() * joint.mortiseWidth();
+              ShoulderSpring.Pressed pressed = pressed(pad);
               return Bearing.shoulder(
                   pad,
-                  joint.fit() instanceof Fit.Dry ? 0 : Math.abs(forces.moment()),
+                  shoulderMoment(pad, pressed.rotation()),
                   pressed.lever(),
                   forces.compression(),
                   pressed.area(),
                   Math.max(whole, pressed.area()));
             },
-            with::postBearing);
+            pad -> with.shoulderBearing(pad, members.railDepth() / 3));
+  }
+
+  private ShoulderSpring.Pressed pressed(Pad pad) {
+    JointSetting setting = with.setting();
+    return ShoulderSpring.of(
+        pad,
+        members.railDepth(),
+        members.railThickness(),
+        joint.height(),
+        joint.mortiseWidth(),
+        shoulderPressed(),
+        ShoulderSpring.halfPlane(pad, setting.post(), setting.postFace()));
+  }
+
+  /** The shoulder's part of the moment: shared with glue, all of it with pegs, none when dry. */
+  private double shoulderMoment(Pad pad, double shoulder) {
+    double moment = Math.abs(forces.moment());
+    if (!joint.fit().glued()) {
+      return joint.fit() instanceof Fit.Pegged ? moment : 0;
+    }
+    JointSetting setting = with.setting();
+    double ks =
+        TenonSpring.slip(
+            pad,
+            setting.glue().slipStiffness(),
+            joint.thickness(),
+            setting.rail().gLT(),
+            joint.cheek(members),
+            setting.post().gRT());
+    double cheeks =
+        TenonSpring.cheeks(
+            pad,
+            joint.count(),
+            ks,
+            joint.height(),
+            joint.thickness(),
+            length,
+            setting.rail().eL(),
+            members.railThickness());
+    return pad.take(SHARE, moment, shoulder, cheeks);
   }
 
   private void splitting(boolean held) {
@@ -198,9 +246,7 @@ final class TenonCapacity {
     }
     double reach = Math.min(length, members.postDepth() - 1);
     double width =
-        joint.through()
-            ? members.postThickness() - joint.mortiseWidth()
-            : members.postThickness();
+        joint.through() ? members.postThickness() - joint.mortiseWidth() : members.postThickness();
     with.limits()
         .strength(
             "post splitting across the grain",

@@ -1,5 +1,6 @@
 package org.stoutwork.joint.capacity;
 
+import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.tenon.Bearing;
 import org.stoutwork.joint.tenon.Splitting;
@@ -93,11 +94,17 @@ record TenonRoot(
             "tenon",
             Unit.ONE,
             pad -> {
-              double my =
-                  moment + TenonShear.rootMoment(pad, Math.abs(f.shear()), length / 2);
+              double my = moment + TenonShear.rootMoment(pad, Math.abs(f.shear()), length / 2);
               double mz = TenonShear.rootMoment(pad, Math.abs(f.shearAcross()), length / 2);
               return pad.take(
-                  ROOT, my, mz, f.tension(), thickness, height, with.rail().fM(), with.rail().fT0());
+                  ROOT,
+                  my,
+                  mz,
+                  f.tension(),
+                  thickness,
+                  height,
+                  with.rail().fM(),
+                  with.rail().fT0());
             },
             pad -> 1);
   }
@@ -127,8 +134,6 @@ record TenonRoot(
             "post",
             f.shear(),
             Unit.N,
-            pad ->
-                Splitting.horn(
-                    pad, length, mortise, beyond, with.post().fV()));
+            pad -> Splitting.horn(pad, length, mortise, beyond, with.post().fV()));
   }
 }

@@ -111,13 +111,11 @@ public record Drawbore(
     double elastic = pad.take(ELASTIC, k, offset);
     double inertia = PegSpring.secondMoment(Pad.blank(), peg.diameter());
     double modulus = peg.wood().modulus();
-    double strain =
-        pad.take(STRAIN, elastic, t + cheek, t, peg.diameter(), modulus, inertia);
+    double strain = pad.take(STRAIN, elastic, t + cheek, t, peg.diameter(), modulus, inertia);
     double use = pad.take(STRAIN_USE, strain, peg.wood().bendingStrength(), modulus);
     double clamp = pad.take(CLAMP, elastic, yield);
     double lasting = pad.take(LASTING, remains, clamp);
-    return new Drawbore(
-        k, elastic, strain, use, clamp, lasting, pad.take(USEFUL, yield, k));
+    return new Drawbore(k, elastic, strain, use, clamp, lasting, pad.take(USEFUL, yield, k));
   }
 
   /** Largest offset the trade gives a peg, mm: an eighth of it in hardwood, a sixth in softwood. */

@@ -1,4 +1,4 @@
-package org.stoutwork.joint.capacity;
+package org.stoutwork.joint.limit;
 
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.working.Working;

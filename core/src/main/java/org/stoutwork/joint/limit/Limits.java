@@ -1,4 +1,4 @@
-package org.stoutwork.joint.capacity;
+package org.stoutwork.joint.limit;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +11,7 @@ import org.stoutwork.working.RecordingPad;
 import org.stoutwork.working.Working;
 
 /** Collects the limits of one joint; each is calculated on a pad of its own. */
-final class Limits {
+public final class Limits {
 
   private static final Source HERE = Source.derived("definition of utilisation");
   private static final Source FORCE = Source.derived("analysis: force on the joint");
@@ -25,7 +25,8 @@ final class Limits {
   private final boolean keep;
   private final List<JointLimit> limits = new ArrayList<>();
 
-  Limits(boolean keep) {
+  /** Begins a list; workings are kept or not. */
+  public Limits(boolean keep) {
     this.keep = keep;
   }
 
@@ -49,7 +50,7 @@ final class Limits {
   }
 
   /** A strength with a demand that needs no calculation of its own. */
-  void strength(
+  public void strength(
       String failure, String place, double demand, Unit unit, ToDoubleFunction<Pad> capacity) {
     strength(
         failure,
@@ -60,7 +61,7 @@ final class Limits {
   }
 
   /** A strength whose demand is calculated too. */
-  void strength(
+  public void strength(
       String failure,
       String place,
       Unit unit,
@@ -70,7 +71,7 @@ final class Limits {
   }
 
   /** A rule of making: the value must not be less than the least. */
-  void rule(
+  public void rule(
       String failure, String place, double value, double least, Unit unit, Source source) {
     add(
         failure,
@@ -82,7 +83,7 @@ final class Limits {
   }
 
   /** A rule whose quantities are calculated. */
-  void rule(
+  public void rule(
       String failure,
       String place,
       Unit unit,
@@ -109,7 +110,8 @@ final class Limits {
     limits.add(new JointLimit(failure, place, e, r, unit, nature, working));
   }
 
-  List<JointLimit> list() {
+  /** What was collected, in order. */
+  public List<JointLimit> list() {
     return List.copyOf(limits);
   }
 }
