@@ -14,6 +14,7 @@ import org.stoutwork.joint.peg.Drawbore;
 import org.stoutwork.joint.peg.Relish;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.StrengthFamily;
+import org.stoutwork.joint.tenon.ShoulderSpring;
 import org.stoutwork.joint.tenon.Splitting;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
@@ -68,16 +69,6 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
           .where("F_0", "draw force of all pegs", Unit.N)
           .as("N + F_0")
           .source(Source.derived("statics, both in full"));
-
-  private static final Formula LEVER =
-      Formula.define("z")
-          .meaning("lever of the pegs to the shoulder pressure")
-          .unit(Unit.MM)
-          .where("h", "tenon height", Unit.MM)
-          .where("s", "shoulder on the pressed side", Unit.MM)
-          .where("d_r", "rail depth", Unit.MM)
-          .as("h/2 + s - d_r/9")
-          .source(Source.derived("statics: pressure over a third of the depth"));
 
   void all() {
     yielding();
@@ -159,7 +150,8 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
             Unit.N_MM,
             pad -> {
               double z =
-                  pad.take(LEVER, tenon.height(), tenon.shoulder(), with.members().railDepth());
+                  ShoulderSpring.lever(
+                      pad, tenon.height(), tenon.shoulder(), with.members().railDepth() / 3);
               return Relish.couple(pad, allPegs(pad), z);
             });
   }

@@ -69,18 +69,33 @@ public final class Mortises {
   }
 
   /**
-   * The post's section at a mortise for bending in the plane of the rail.
+   * The post's section at a mortise, for bending in the plane of the rail.
+   *
+   * @param area mm²
+   * @param secondMoment mm⁴
+   * @param modulus mm³, on the weaker face
+   */
+  public record Net(double area, double secondMoment, double modulus) {}
+
+  /**
+   * The post's section at a mortise, for bending in the plane of the rail. A glued tenon still
+   * counts as a hole.
    *
    * @param postDepth in the plane of bending, mm
    * @param postThickness mm
    * @param width of the mortise, mm
-   * @param depth of the mortise into the post from one face, mm
+   * @param depth of the mortise into the post from one face, mm; the whole depth if through
    */
-  public static NetSection section(
-      double postDepth, double postThickness, double width, double depth) {
-    double into = Math.min(depth, postDepth);
-    return new NetSection(
-        new Rectangle(postThickness, postDepth), new Opening(width, into, (postDepth - into) / 2));
+  public static Net section(double postDepth, double postThickness, double width, double depth) {
+    if (depth >= postDepth) {
+      Rectangle cheeks = new Rectangle(postThickness - width, postDepth);
+      return new Net(cheeks.area(), cheeks.secondMoment(), cheeks.sectionModulus());
+    }
+    NetSection net =
+        new NetSection(
+            new Rectangle(postThickness, postDepth),
+            new Opening(width, depth, (postDepth - depth) / 2));
+    return new Net(net.area(), net.secondMoment(), net.sectionModulus());
   }
 
   private static String area(double value) {
