@@ -115,6 +115,15 @@ class DesignValuesTest {
   }
 
   @Test
+  void every_wood_knows_its_factors_for_time_and_creep() {
+    DesignBasis partial = DesignBasis.PartialFactors.recommended();
+    assertEquals(0.9, values("oak-white", partial, shortLoad).kMod().orElseThrow().value());
+    assertEquals(0.6, values("D40", partial, shortLoad).kDef().orElseThrow().value());
+    assertEquals(1.5, values("osb-3-10-18", partial, shortLoad).kDef().orElseThrow().value());
+    assertTrue(values("blockboard-18", partial, shortLoad).kDef().isEmpty());
+  }
+
+  @Test
   void an_accident_takes_the_partial_factor_one() {
     double usual = partial("D35", shortLoad, DesignQuantity.COMPRESSION_PARALLEL);
     double accident =
