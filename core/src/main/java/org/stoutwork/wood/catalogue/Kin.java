@@ -1,11 +1,10 @@
 package org.stoutwork.wood.catalogue;
 
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.stoutwork.source.Source;
 import org.stoutwork.table.Row;
 import org.stoutwork.table.Table;
@@ -20,17 +19,23 @@ final class Kin {
   /** A number and whether it is the species' own. */
   record Value(double value, Source source) {}
 
-  private final Table table;
+  private final String tableName;
+  private final Map<String, Row> rows = new LinkedHashMap<>();
   private final Map<String, SpeciesNames> names;
 
   Kin(Table table, Map<String, SpeciesNames> names) {
-    this.table = table;
+    this.tableName = table.name();
     this.names = names;
+    for (Row row : table.rows()) {
+      if (rows.put(row.required("key"), row) != null) {
+        throw row.fault("this species stands twice");
+      }
+    }
   }
 
   /** The row of the species itself. */
   Optional<Row> own(String key) {
-    return table.rows().stream().filter(row -> row.required("key").equals(key)).findFirst();
+    return Optional.ofNullable(rows.get(key));
   }
 
   /** The mean of a column over the genus, or else over the group, with a source that says so. */
@@ -50,22 +55,20 @@ final class Kin {
 
   private Source like(String kin) {
     return Source.projectDefault(
-        "the species is not in the table: mean of the %s in %s".formatted(kin, table.name()));
+        "the species is not in the table: mean of the " + kin + " in " + tableName);
   }
 
   private OptionalDouble meanOf(String column, Predicate<SpeciesNames> kin) {
-    List<Double> values =
-        table.rows().stream()
-            .filter(row -> isKin(row, kin))
-            .map(row -> row.number(column))
-            .filter(OptionalDouble::isPresent)
-            .map(OptionalDouble::getAsDouble)
-            .collect(Collectors.toList());
-    return values.stream().mapToDouble(Double::doubleValue).average();
+    return rows.entrySet().stream()
+        .filter(one -> isKin(one.getKey(), kin))
+        .map(one -> one.getValue().number(column))
+        .filter(OptionalDouble::isPresent)
+        .mapToDouble(OptionalDouble::getAsDouble)
+        .average();
   }
 
-  private boolean isKin(Row row, Predicate<SpeciesNames> kin) {
-    SpeciesNames other = names.get(row.required("key"));
+  private boolean isKin(String key, Predicate<SpeciesNames> kin) {
+    SpeciesNames other = names.get(key);
     return other != null && kin.test(other);
   }
 }

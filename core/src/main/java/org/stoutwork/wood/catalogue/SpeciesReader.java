@@ -2,6 +2,7 @@ package org.stoutwork.wood.catalogue;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,14 +21,18 @@ import org.stoutwork.wood.WoodGroup;
 final class SpeciesReader {
 
   private final Map<String, SpeciesNames> names;
-  private final Table clear;
+  private final Map<String, Row> clear = new HashMap<>();
   private final Table intersections;
   private final ElasticReader elastic;
   private final ShrinkageReader shrinkage;
 
   SpeciesReader() {
     names = SpeciesNames.from(table("species.csv"));
-    clear = table("clear-wood.csv");
+    for (Row row : table("clear-wood.csv").rows()) {
+      if (clear.put(row.required("key") + " " + row.required("moisture"), row) != null) {
+        throw row.fault("this species and moisture stand twice");
+      }
+    }
     intersections = table("moisture-intersection.csv");
     elastic = new ElasticReader(new Kin(table("elastic-ratios.csv"), names));
     shrinkage = new ShrinkageReader(new Kin(table("shrinkage.csv"), names));
@@ -83,10 +88,7 @@ final class SpeciesReader {
   }
 
   private Optional<Row> clearRow(String key, String moisture) {
-    return clear.rows().stream()
-        .filter(row -> row.required("key").equals(key))
-        .filter(row -> row.required("moisture").equals(moisture))
-        .findFirst();
+    return Optional.ofNullable(clear.get(key + " " + moisture));
   }
 
   private static Map<ClearProperty, Property> values(Row row) {
