@@ -34,8 +34,9 @@ final class SpeciesReader {
       }
     }
     intersections = table("moisture-intersection.csv");
-    elastic = new ElasticReader(new Kin(table("elastic-ratios.csv"), names));
-    shrinkage = new ShrinkageReader(new Kin(table("shrinkage.csv"), names));
+    elastic = new ElasticReader(new Kin(table("elastic-ratios.csv"), names, ElasticReader.COLUMNS));
+    shrinkage =
+        new ShrinkageReader(new Kin(table("shrinkage.csv"), names, ShrinkageReader.COLUMNS));
   }
 
   private static Table table(String name) {
