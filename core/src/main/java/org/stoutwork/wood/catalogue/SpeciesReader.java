@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.source.Source;
 import org.stoutwork.table.Row;
 import org.stoutwork.table.Table;
 import org.stoutwork.wood.ClearProperty;
@@ -94,10 +95,10 @@ final class SpeciesReader {
 
   private static Map<ClearProperty, Property> values(Row row) {
     Map<ClearProperty, Property> values = new EnumMap<>(ClearProperty.class);
+    Source source = row.source();
     for (ClearProperty what : ClearProperty.values()) {
       OptionalDouble printed = row.number(what.column());
-      printed.ifPresent(
-          v -> values.put(what, new Property(v * what.scale(), what.unit(), row.source())));
+      printed.ifPresent(v -> values.put(what, new Property(v * what.scale(), what.unit(), source)));
     }
     return values;
   }
