@@ -3,7 +3,6 @@ package org.stoutwork.reference.wood;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.table.Row;
@@ -16,22 +15,20 @@ import org.stoutwork.wood.catalogue.WoodCatalogue;
 /** Strength classes against EN 338:2016 Tables 1 and 3, and the relations of EN 384:2016. */
 class StrengthClassReferenceTest {
 
-  private static final Map<String, ClassProperty> COLUMNS = new LinkedHashMap<>();
-
-  static {
-    COLUMNS.put("f_m", ClassProperty.BENDING);
-    COLUMNS.put("f_t0", ClassProperty.TENSION_PARALLEL);
-    COLUMNS.put("f_t90", ClassProperty.TENSION_PERPENDICULAR);
-    COLUMNS.put("f_c0", ClassProperty.COMPRESSION_PARALLEL);
-    COLUMNS.put("f_c90", ClassProperty.COMPRESSION_PERPENDICULAR);
-    COLUMNS.put("f_v", ClassProperty.SHEAR);
-    COLUMNS.put("E_mean_GPa", ClassProperty.MODULUS_MEAN);
-    COLUMNS.put("E_05_GPa", ClassProperty.MODULUS_LOW);
-    COLUMNS.put("E_90_GPa", ClassProperty.MODULUS_ACROSS);
-    COLUMNS.put("G_GPa", ClassProperty.SHEAR_MODULUS);
-    COLUMNS.put("rho_k", ClassProperty.DENSITY_LOW);
-    COLUMNS.put("rho_mean", ClassProperty.DENSITY_MEAN);
-  }
+  private static final Map<String, ClassProperty> COLUMNS =
+      Map.ofEntries(
+          Map.entry("f_m", ClassProperty.BENDING),
+          Map.entry("f_t0", ClassProperty.TENSION_PARALLEL),
+          Map.entry("f_t90", ClassProperty.TENSION_PERPENDICULAR),
+          Map.entry("f_c0", ClassProperty.COMPRESSION_PARALLEL),
+          Map.entry("f_c90", ClassProperty.COMPRESSION_PERPENDICULAR),
+          Map.entry("f_v", ClassProperty.SHEAR),
+          Map.entry("E_mean_GPa", ClassProperty.MODULUS_MEAN),
+          Map.entry("E_05_GPa", ClassProperty.MODULUS_LOW),
+          Map.entry("E_90_GPa", ClassProperty.MODULUS_ACROSS),
+          Map.entry("G_GPa", ClassProperty.SHEAR_MODULUS),
+          Map.entry("rho_k", ClassProperty.DENSITY_LOW),
+          Map.entry("rho_mean", ClassProperty.DENSITY_MEAN));
 
   private final WoodCatalogue woods = WoodCatalogue.load();
 
