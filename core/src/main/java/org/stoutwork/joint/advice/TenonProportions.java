@@ -149,7 +149,7 @@ public record TenonProportions(
   /** Glued dowels a third of the rail thick, three diameters apart. */
   public static DowelledButt dowelled(Joint.Members members) {
     double b = Math.min(members.railThickness(), members.postThickness());
-    double d = whole(b / 3);
+    double d = Math.max(1, Math.floor(Math.min(b / 3, members.railDepth() / 6)));
     double edge = 2 * d;
     int count = (int) Math.max(2, Math.floor((members.railDepth() - 2 * edge) / (3 * d)) + 1);
     double spacing = (members.railDepth() - 2 * edge) / (count - 1);
