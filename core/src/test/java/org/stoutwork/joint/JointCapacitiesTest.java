@@ -77,6 +77,7 @@ class JointCapacitiesTest {
             "tenon shear across the frame",
             "tenon breaking at the root",
             "tenon edge crushing in the mortise",
+            "tenon twisting off",
             "horn of the post shearing off",
             "post splitting across the grain"),
         found.keySet());

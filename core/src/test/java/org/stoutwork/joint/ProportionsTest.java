@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.joint.advice.Advice;
+import org.stoutwork.joint.advice.Effect;
 import org.stoutwork.joint.advice.Note;
 import org.stoutwork.joint.advice.Review;
 import org.stoutwork.joint.advice.TenonProportions;
@@ -69,6 +71,24 @@ class ProportionsTest {
         "mortise cheek: no thinner than the tenon, and not below 12 mm"
             + " (common practice, no source); this joint has 7.5\u00a0mm",
         cheek.text());
+  }
+
+  @Test
+  void following_the_advice_on_length_is_shown_by_what_it_gains() {
+    MortiseAndTenon shortOne =
+        new MortiseAndTenon(80, 15, 30, 20, 0, 1, false, Optional.empty(), new Fit.Glued());
+    List<Note> notes = Review.of(shortOne, Samples.setting());
+    Note length =
+        notes.stream()
+            .filter(note -> note.advice().equals(Advice.TENON_LENGTH))
+            .findFirst()
+            .orElseThrow();
+    double gain = Effect.onStiffness(length, shortOne, Samples.setting()).orElseThrow();
+    assertTrue(gain > 1.02 && gain < 1.5, "gain " + gain);
+    notes.stream()
+        .filter(Note::followed)
+        .forEach(
+            note -> assertTrue(Effect.onStiffness(note, shortOne, Samples.setting()).isEmpty()));
   }
 
   @Test

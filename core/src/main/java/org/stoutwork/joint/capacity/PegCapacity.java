@@ -237,6 +237,18 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
   }
 
   private void drawing() {
+    with.limits()
+        .service(
+            "drawn shoulder opening under moment",
+            "shoulder",
+            with.forces().moment(),
+            Unit.N_MM,
+            pad ->
+                Relish.couple(
+                    pad,
+                    fit.pegs() * tenon.count() * drawbore(pad).lasting(),
+                    ShoulderSpring.lever(
+                        pad, tenon.height(), tenon.shoulder(), with.members().railDepth() / 3)));
     double d = fit.peg().diameter();
     boolean hard = with.rail().hardwood();
     with.limits()

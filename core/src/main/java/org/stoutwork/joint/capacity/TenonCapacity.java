@@ -122,6 +122,9 @@ final class TenonCapacity {
     if (joint.height() > LARGEST_CROSSED) {
       pad.remark("Crossed glue above 100 mm works loose with the seasons: 100 mm are counted.");
     }
+    if (joint.height() > 50 || length > 50) {
+      pad.remark("Tested with tenons of 38 × 32 mm; larger ones are extrapolated.");
+    }
     double one =
         joint
             .haunch()
