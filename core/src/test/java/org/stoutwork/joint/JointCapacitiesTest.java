@@ -78,6 +78,7 @@ class JointCapacitiesTest {
             "tenon breaking at the root",
             "tenon edge crushing in the mortise",
             "tenon twisting off",
+            "cheek of the mortise splitting off",
             "horn of the post shearing off",
             "post splitting across the grain"),
         found.keySet());
@@ -175,6 +176,18 @@ class JointCapacitiesTest {
             JointForces.inPlane(10, 0),
             "dry bridle turning freely");
     assertEquals(0, idle.utilisation());
+  }
+
+  @Test
+  void pegs_of_a_glued_joint_are_a_reserve_and_those_of_a_dry_one_must_hold() {
+    String yields = "pegs yielding in double shear";
+    Joint dry = Samples.tenon(Samples.pegged(false, 8, 1));
+    Joint glued = Samples.tenon(Samples.pegged(true, 8, 1));
+    assertTrue(byName(limits(dry, Samples.PARTIAL, FORCES)).containsKey(yields));
+    assertFalse(byName(limits(glued, Samples.PARTIAL, FORCES)).containsKey(yields));
+    double partial = one(dry, Samples.PARTIAL, FORCES, yields).capacity();
+    double allowable = one(dry, Samples.ALLOWABLE, FORCES, yields).capacity();
+    assertTrue(partial > allowable && partial < 2 * allowable, partial + ", " + allowable);
   }
 
   @Test
