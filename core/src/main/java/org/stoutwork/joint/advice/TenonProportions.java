@@ -104,8 +104,8 @@ public record TenonProportions(
 
   /** A dry drawbored tenon: peg about half the tenon's thickness, offset an eighth of it. */
   public MortiseAndTenon drawbored() {
-    double d = whole(Math.max(6, thickness / 2));
-    double from = Math.min(whole(2 * d), length - 2 * d);
+    double d = whole(Math.max(6, Math.min(thickness / 2, length / 5)));
+    double from = Math.max(d, Math.min(2.5 * d, length - 3.5 * d));
     return blind(new Fit.Pegged(false, new Peg(d, OAK), 1, d / 8, from, 0));
   }
 
@@ -139,17 +139,17 @@ public record TenonProportions(
         preload);
   }
 
-  /** A loose wedge as thick as a third of the tenon's height, relish of twice that. */
+  /** A loose wedge a third of the tenon's height thick and 0.4 of the tenon wide. */
   public LooseWedgeTenon looseWedge() {
-    double wedge = whole(Math.max(12, height / 5));
-    return new LooseWedgeTenon(
-        height, thickness, shoulder, 2.5 * wedge, wedge, whole(thickness / 3), 6);
+    double wedge = whole(Math.max(14, height / 3.5));
+    double width = Math.min(thickness - 2, Math.max(6, 0.4 * thickness));
+    return new LooseWedgeTenon(height, thickness, shoulder, 2.5 * wedge, wedge, width, 6);
   }
 
   /** Glued dowels a third of the rail thick, three diameters apart. */
   public static DowelledButt dowelled(Joint.Members members) {
     double b = Math.min(members.railThickness(), members.postThickness());
-    double d = whole(b / 3);
+    double d = Math.max(1, Math.floor(Math.min(b / 3, members.railDepth() / 6)));
     double edge = 2 * d;
     int count = (int) Math.max(2, Math.floor((members.railDepth() - 2 * edge) / (3 * d)) + 1);
     double spacing = (members.railDepth() - 2 * edge) / (count - 1);

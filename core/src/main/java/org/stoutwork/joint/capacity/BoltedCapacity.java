@@ -46,6 +46,16 @@ final class BoltedCapacity {
         with,
         pad -> plug(pad, joint, with));
     shoulder(joint, with);
+    if (joint.preload() > 0) {
+      with.limits()
+          .service(
+              "shoulder opening under moment",
+              "shoulder",
+              with.forces().moment(),
+              Unit.N_MM,
+              pad ->
+                  joint.bolts() * BedBolt.opening(pad, joint.preload(), lever(pad, joint, with)));
+    }
     Joint.Members m = with.members();
     new TenonRoot(
             with,

@@ -40,6 +40,15 @@ final class BridleCapacity {
       with.limits()
           .strength("dry bridle turning freely", "joint", f.moment(), Unit.N_MM, pad -> free(pad));
     }
+    bare(joint, with, tongue);
+    if (joint.fit() instanceof Fit.Pegged pegged) {
+      pegs(joint, pegged, with);
+    }
+  }
+
+  private static void bare(Bridle joint, Case with, double tongue) {
+    Joint.Members m = with.members();
+    JointForces f = with.forces();
     with.limits()
         .strength(
             "tongue breaking at the root",
@@ -70,9 +79,6 @@ final class BridleCapacity {
             pad ->
                 TenonShear.capacity(
                     pad, with.family(), with.rail().fV(), tongue, m.railDepth(), 0, m.postDepth()));
-    if (joint.fit() instanceof Fit.Pegged pegged) {
-      pegs(joint, pegged, with);
-    }
   }
 
   private static double free(Pad pad) {

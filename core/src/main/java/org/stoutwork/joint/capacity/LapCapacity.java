@@ -39,6 +39,12 @@ final class LapCapacity {
         joint.postPart(m),
         m.postDepth(),
         with.post().fM());
+    cutAway(joint, with);
+  }
+
+  private static void cutAway(HalfLap joint, Case with) {
+    Joint.Members m = with.members();
+    JointForces f = with.forces();
     with.limits()
         .strength(
             "rail shearing at the lap",

@@ -54,6 +54,21 @@ final class LooseWedgeCapacity {
             Unit.N,
             pad -> pull(pad, joint, with),
             pad -> Relish.tearOut(pad, 1, with.rail().fV(), joint.height(), joint.relish()));
+    wedge(joint, with);
+    shoulder(joint, with);
+    locking(joint, with);
+    new TenonRoot(
+            with,
+            joint.height(),
+            joint.thickness(),
+            m.postDepth(),
+            joint.shoulderBelow(),
+            above,
+            joint.thickness())
+        .all(false);
+  }
+
+  private static void wedge(LooseWedgeTenon joint, Case with) {
     with.limits()
         .strength(
             "wedge breaking",
@@ -84,17 +99,6 @@ final class LooseWedgeCapacity {
             pad ->
                 Splitting.netTension(
                     pad, with.rail().fT0(), joint.thickness(), joint.wedgeWidth(), joint.height()));
-    shoulder(joint, with);
-    locking(joint, with);
-    new TenonRoot(
-            with,
-            joint.height(),
-            joint.thickness(),
-            m.postDepth(),
-            joint.shoulderBelow(),
-            above,
-            joint.thickness())
-        .all(false);
   }
 
   private static ShoulderSpring.Pressed pressed(Pad pad, LooseWedgeTenon joint, Case with) {

@@ -21,7 +21,10 @@ import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
 
-/** Pegs through a tenon or a bridle's tongue. Glue and pegs are not added: they differ in give. */
+/**
+ * Pegs through a tenon or a bridle's tongue. Glue and pegs are not added, for they differ in give:
+ * in a glued joint the pegs are a reserve and only their holes and places are judged.
+ */
 record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
 
   /** Coefficient of variation of peg wood in bending. */
@@ -61,21 +64,23 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
           .as("Z*C_D")
           .source(Source.fromMemory("ANSI/AWC NDS 2018", "Table 11.3.1"));
 
-  private static final Formula PULL_AND_DRAW =
+  private static final Formula PULL_OR_DRAW =
       Formula.define("F_d")
-          .meaning("pull and draw force on the relish")
+          .meaning(
+              "force on the relish: the pull, or what is left of the draw force if that is more")
           .unit(Unit.N)
           .where("N", "pull", Unit.N)
-          .where("F_0", "draw force of all pegs", Unit.N)
-          .as("N + F_0")
-          .source(Source.derived("statics, both in full"));
+          .where("F_l", "lasting draw force of all pegs", Unit.N)
+          .as("max(N, F_l)")
+          .source(
+              Source.derived("statics: a clamped shoulder gives way before the peg takes more"));
 
   void all() {
-    yielding();
     if (!fit.glued()) {
+      yielding();
       couple();
+      relish();
     }
-    relish();
     beside();
     places();
     if (fit.drawbored()) {
@@ -166,7 +171,7 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
             "relish shearing out behind the pegs",
             "tenon",
             Unit.N,
-            pad -> pad.take(PULL_AND_DRAW, with.forces().tension(), drawForce(pad)),
+            pad -> pad.take(PULL_OR_DRAW, with.forces().tension(), drawForce(pad)),
             pad ->
                 fit.pegs()
                     * Relish.tearOut(
@@ -236,7 +241,34 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
     }
   }
 
+  /** While it is driven: force when made against the mean strength of the wood. */
+  private void driving() {
+    double mean = with.rail().shearMean() > 0 ? with.rail().shearMean() : with.rail().fV();
+    with.limits()
+        .rule(
+            "relish splitting out as the peg is driven",
+            "tenon",
+            Unit.N,
+            pad -> pad.take(ALL, fit.pegs() * tenon.count(), drawbore(pad).clamp()),
+            pad ->
+                fit.pegs()
+                    * Relish.tearOut(pad, 1, mean, tenon.thickness() * tenon.count(), behind()));
+  }
+
   private void drawing() {
+    driving();
+    with.limits()
+        .service(
+            "drawn shoulder opening under moment",
+            "shoulder",
+            with.forces().moment(),
+            Unit.N_MM,
+            pad ->
+                Relish.couple(
+                    pad,
+                    fit.pegs() * tenon.count() * drawbore(pad).lasting(),
+                    ShoulderSpring.lever(
+                        pad, tenon.height(), tenon.shoulder(), with.members().railDepth() / 3)));
     double d = fit.peg().diameter();
     boolean hard = with.rail().hardwood();
     with.limits()

@@ -96,6 +96,9 @@ final class TenonCapacity {
             joint.mortiseWidth())
         .all(!held && !(joint.fit() instanceof Fit.Pegged));
     splitting(held);
+    if (with.post().fT90() > 0) {
+      cheeks();
+    }
     if (joint.fit() instanceof Fit.Pegged pegged) {
       new PegCapacity(with, pegged, peggedTenon()).all();
     } else if (joint.fit() instanceof Fit.Wedged wedged) {
@@ -121,6 +124,9 @@ final class TenonCapacity {
     double s = shoulderPressed();
     if (joint.height() > LARGEST_CROSSED) {
       pad.remark("Crossed glue above 100 mm works loose with the seasons: 100 mm are counted.");
+    }
+    if (joint.height() > 50 || length > 50) {
+      pad.remark("Tested with tenons of 38 × 32 mm; larger ones are extrapolated.");
     }
     double one =
         joint
@@ -238,6 +244,16 @@ final class TenonCapacity {
             setting.rail().eL(),
             members.railThickness());
     return pad.take(SHARE, moment, shoulder, cheeks);
+  }
+
+  private void cheeks() {
+    with.limits()
+        .strength(
+            "cheek of the mortise splitting off",
+            "post",
+            forces.shearAcross(),
+            Unit.N,
+            pad -> Splitting.cheeks(pad, with.post().fT90(), joint.cheek(members), joint.height()));
   }
 
   private void splitting(boolean held) {

@@ -54,6 +54,16 @@ record TenonRoot(
           .as("f_v*k_cr*t*h/1.5")
           .source(Source.derived("beam theory"));
 
+  private static final Formula TWIST =
+      Formula.define("T_R")
+          .meaning("twist of the bare tenon")
+          .unit(Unit.N_MM)
+          .where("f_v", "shear strength", Unit.MPA)
+          .where("a", "longer side", Unit.MM)
+          .where("b", "shorter side", Unit.MM)
+          .as("f_v*a^2*b^2/(3*a + 1.8*b)")
+          .source(Source.fromMemory("Roark's Formulas", "torsion of a rectangle"));
+
   /** All limits; the whole moment goes through the root where nothing else carries it. */
   void all(boolean bareMoment) {
     JointForces f = with.forces();
@@ -61,6 +71,7 @@ record TenonRoot(
     shear(f);
     bending(f, moment);
     edges(f, moment);
+    twist(f);
     double beyond = f.shear() >= 0 ? with.setting().postBelow() : with.setting().postAbove();
     if (Double.isFinite(beyond)) {
       horn(f, beyond);
@@ -95,7 +106,9 @@ record TenonRoot(
             Unit.ONE,
             pad -> {
               double my = moment + TenonShear.rootMoment(pad, Math.abs(f.shear()), length / 2);
-              double mz = TenonShear.rootMoment(pad, Math.abs(f.shearAcross()), length / 2);
+              double mz =
+                  Math.abs(f.momentVertical())
+                      + TenonShear.rootMoment(pad, Math.abs(f.shearAcross()), length / 2);
               return pad.take(
                   ROOT,
                   my,
@@ -107,6 +120,18 @@ record TenonRoot(
                   with.rail().fT0());
             },
             pad -> 1);
+  }
+
+  private void twist(JointForces f) {
+    double large = Math.max(height, thickness);
+    double small = Math.min(height, thickness);
+    with.limits()
+        .strength(
+            "tenon twisting off",
+            "tenon",
+            f.torsion(),
+            Unit.N_MM,
+            pad -> pad.take(TWIST, with.rail().fV(), large, small));
   }
 
   private void edges(JointForces f, double moment) {

@@ -12,7 +12,7 @@ import org.stoutwork.working.Working;
  * @param demand what the part must carry, in the unit
  * @param capacity what the part carries, in the unit
  * @param unit of both
- * @param nature strength or rule
+ * @param nature strength, service or rule
  * @param working lines of the calculation; none if they were not asked for
  */
 public record JointLimit(
@@ -28,6 +28,8 @@ public record JointLimit(
   public enum Nature {
     /** A strength that a force may use up. */
     STRENGTH,
+    /** Nothing fails beyond it, but the joint then opens and softens. */
+    SERVICE,
     /** A distance, slope or strain that a rule or standard asks for. */
     RULE
   }

@@ -70,6 +70,18 @@ public final class Limits {
     add(failure, place, unit, JointLimit.Nature.STRENGTH, demand, capacity);
   }
 
+  /** A force beyond which the joint opens and softens, though nothing fails. */
+  public void service(
+      String failure, String place, double demand, Unit unit, ToDoubleFunction<Pad> capacity) {
+    add(
+        failure,
+        place,
+        unit,
+        JointLimit.Nature.SERVICE,
+        pad -> pad.given("E_d", "demand", Math.abs(demand), unit, FORCE),
+        capacity);
+  }
+
   /** A rule of making: the value must not be less than the least. */
   public void rule(
       String failure, String place, double value, double least, Unit unit, Source source) {
