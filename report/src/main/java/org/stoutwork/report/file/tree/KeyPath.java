@@ -52,6 +52,20 @@ public final class KeyPath {
     return isRoot() ? "" : parent.text() + step;
   }
 
+  /**
+   * The key through which this path leaves an ancestor.
+   *
+   * @param ancestor the very path from which this one was made
+   * @return the key as it stands in paths; this whole path when the ancestor is none
+   */
+  public String keyBelow(KeyPath ancestor) {
+    KeyPath path = this;
+    while (path.parent != null && path.parent != ancestor) {
+      path = path.parent;
+    }
+    return path.parent == null ? text() : path.step.replaceFirst("^\\.", "");
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof KeyPath path && text().equals(path.text());

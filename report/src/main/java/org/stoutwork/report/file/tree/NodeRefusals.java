@@ -41,7 +41,8 @@ final class NodeRefusals {
       note(spot, path, "is a merge key", "write the keys out; merge keys are not read");
       return true;
     }
-    return noteValue(first, spot, path) | noteText(key, spot, path);
+    boolean broken = noteText(key, spot, path);
+    return noteValue(first, spot, path) || broken;
   }
 
   /** Notes half characters and control characters that came in through escapes. */
