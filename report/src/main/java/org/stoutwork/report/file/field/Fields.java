@@ -196,6 +196,22 @@ public final class Fields {
   }
 
   /**
+   * The names given as keys of the map under a key, whatever their values are worth: so that a
+   * mistake in one entry does not make every reference to it a mistake as well.
+   *
+   * @param key the key
+   * @return the names in file order; none where there is no such map
+   */
+  public Set<String> namesIn(String key) {
+    Set<String> names = new LinkedHashSet<>();
+    map.entry(key)
+        .filter(entry -> entry.value() instanceof MapNode)
+        .ifPresent(
+            entry -> ((MapNode) entry.value()).entries().forEach(e -> names.add(e.key())));
+    return names;
+  }
+
+  /**
    * Builds what the map describes. Gives nothing when a value asked for within is missing; when the
    * builder refuses a value with an {@code IllegalArgumentException}, its message becomes a mistake
    * of this map.

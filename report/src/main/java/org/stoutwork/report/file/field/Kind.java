@@ -48,6 +48,16 @@ public record Kind<T>(
   }
 
   /**
+   * The same kind, called otherwise in messages.
+   *
+   * @param otherNoun what is needed, with its article
+   * @return the kind
+   */
+  public Kind<T> named(String otherNoun) {
+    return new Kind<>(otherNoun, styles, parser, words);
+  }
+
+  /**
    * The same kind with a narrower range.
    *
    * @param test what a value must fulfil

@@ -39,7 +39,8 @@ public record QuantityKind<Q extends Quantity>(
 
   /** The same, but only values from one end to the other. */
   public QuantityKind<Q> between(Q min, Q max) {
-    return ranged(" from " + words(min) + " to " + words(max), Range.between(min.in(unit), max.in(unit)));
+    return ranged(
+        " from " + words(min) + " to " + words(max), Range.between(min.in(unit), max.in(unit)));
   }
 
   /** The same, but bare numbers are read, in a unit. */

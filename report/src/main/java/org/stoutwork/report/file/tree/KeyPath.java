@@ -55,12 +55,12 @@ public final class KeyPath {
   /**
    * The key through which this path leaves an ancestor.
    *
-   * @param ancestor the very path from which this one was made
+   * @param ancestor a path that this one goes on from
    * @return the key as it stands in paths; this whole path when the ancestor is none
    */
   public String keyBelow(KeyPath ancestor) {
     KeyPath path = this;
-    while (path.parent != null && path.parent != ancestor) {
+    while (path.parent != null && !path.parent.equals(ancestor)) {
       path = path.parent;
     }
     return path.parent == null ? text() : path.step.replaceFirst("^\\.", "");

@@ -26,9 +26,9 @@ final class SyntaxWords {
           new Rule(
               "mapping values are not allowed here",
               false,
-              "there is a colon too many here",
-              "one key and one value a line are needed, keys of one map equally far in; put text"
-                  + " that holds a colon in quotes"),
+              "a colon cannot stand here",
+              "write one `key: value` a line, the keys of one map equally far in, and text that"
+                  + " holds a colon in quotes; the line above may lack its colon"),
           new Rule(
               "could not find expected ':'",
               true,
@@ -49,6 +49,11 @@ final class SyntaxWords {
               false,
               "a list item stands among the keys of a map here",
               "indent the list below its key, or remove the dash"),
+          new Rule(
+              "expected <block end>, but found '<scalar>'",
+              false,
+              "there is something behind the end of a value here",
+              "put the whole value between one pair of quotes"),
           new Rule(
               "expected <block end>",
               false,
@@ -92,8 +97,13 @@ final class SyntaxWords {
           new Rule(
               "expected '<document start>'",
               false,
-              "the file goes on behind the end of its content here",
-              "remove what follows"));
+              "the content is cut in two before here",
+              "remove lines above that begin with % or with `...`"),
+          new Rule(
+              "chomping or indentation indicators",
+              false,
+              "this sign cannot follow | or > here",
+              "begin the lines of the text below, indented"));
 
   private SyntaxWords() {}
 
