@@ -206,8 +206,7 @@ public final class Fields {
     Set<String> names = new LinkedHashSet<>();
     map.entry(key)
         .filter(entry -> entry.value() instanceof MapNode)
-        .ifPresent(
-            entry -> ((MapNode) entry.value()).entries().forEach(e -> names.add(e.key())));
+        .ifPresent(entry -> ((MapNode) entry.value()).entries().forEach(e -> names.add(e.key())));
     return names;
   }
 

@@ -38,7 +38,8 @@ final class FrameMapping {
                 "loads",
                 value ->
                     value.map(
-                        load -> LoadMapping.read(load, names, structure.lengths(), panels.known()))));
+                        load ->
+                            LoadMapping.read(load, names, structure.lengths(), panels.known()))));
     Got<Set<Analysis>> analyses = analyses(file);
     TiesMapping ties = TiesMapping.read(file, names, panels.known());
     panels.refuseUnheld(file, ties.panelTies());

@@ -84,8 +84,7 @@ final class LoadMapping {
     refuseBeyond(member, "at", at);
     return fields.build(
         () ->
-            new Load.OnMemberPoint(
-                member.get(), at.get(), force.get(), moment.get(), axes.get()));
+            new Load.OnMemberPoint(member.get(), at.get(), force.get(), moment.get(), axes.get()));
   }
 
   private Got<Load> line() {

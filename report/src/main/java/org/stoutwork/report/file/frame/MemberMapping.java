@@ -106,8 +106,7 @@ final class MemberMapping {
     return value.isNumber()
         ? value.as(Kinds.number(Range.NOT_NEGATIVE)).map(EndCondition::elastic)
         : value.as(
-            Kinds.choice(
-                    Words.inOrder("rigid", EndCondition.RIGID, "free", EndCondition.FREE))
+            Kinds.choice(Words.inOrder("rigid", EndCondition.RIGID, "free", EndCondition.FREE))
                 .named("rigid, free or a stiffness"));
   }
 }

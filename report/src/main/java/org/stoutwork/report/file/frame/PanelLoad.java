@@ -23,7 +23,6 @@ public sealed interface PanelLoad {
    * @param sizeAcross extent along y, mm; 0 for a point
    * @param force N
    */
-  record Patch(
-      String panel, PanelEntry.Point at, double sizeAlong, double sizeAcross, double force)
+  record Patch(String panel, PanelEntry.Point at, double sizeAlong, double sizeAcross, double force)
       implements PanelLoad {}
 }

@@ -107,8 +107,7 @@ final class PanelMapping {
           .as(Kinds.choice(Map.of("auto", "auto")).named(noun))
           .map(auto -> Optional.empty());
     }
-    Got<List<Integer>> counts =
-        value.list(item -> item.as(Kinds.wholeNumber(1, MOST_ELEMENTS)));
+    Got<List<Integer>> counts = value.list(item -> item.as(Kinds.wholeNumber(1, MOST_ELEMENTS)));
     if (counts.isThere() && counts.get().size() != 2) {
       return value.note("has " + counts.get().size() + " items", noun + " is needed", "");
     }
@@ -123,8 +122,6 @@ final class PanelMapping {
                 || point.get().x() > length
                 || point.get().y() < 0
                 || point.get().y() > width);
-    return off
-        ? value.note("lies off the panel", Points.onPanel(length, width), "")
-        : point;
+    return off ? value.note("lies off the panel", Points.onPanel(length, width), "") : point;
   }
 }

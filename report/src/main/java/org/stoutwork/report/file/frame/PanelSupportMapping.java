@@ -37,8 +37,7 @@ final class PanelSupportMapping {
     if (!fields.has("w") && !along.orElse(true) && !across.orElse(true)) {
       fields.fault("holds nothing", "`w`, `slopeAlong` or `slopeAcross` is needed", "");
     }
-    return fields.build(
-        () -> new PanelSupport(line.get(), hold.get(), along.get(), across.get()));
+    return fields.build(() -> new PanelSupport(line.get(), hold.get(), along.get(), across.get()));
   }
 
   private static Got<PanelSupport.Hold> hold(Value value) {

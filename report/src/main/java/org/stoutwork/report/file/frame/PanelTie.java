@@ -12,8 +12,7 @@ import org.stoutwork.analysis.model.Link;
  * @param node the node's name
  * @param links per global direction; a direction not named transmits nothing
  */
-public record PanelTie(
-    String panel, PanelEntry.Point at, String node, Map<Direction, Link> links) {
+public record PanelTie(String panel, PanelEntry.Point at, String node, Map<Direction, Link> links) {
 
   /** Copies the map. */
   public PanelTie {

@@ -32,8 +32,7 @@ record TiesMapping(Got<Map<String, Tie>> nodeTies, Got<List<PanelTie>> panelTies
     List<PanelTie> panelTies = new ArrayList<>();
     Got<List<Boolean>> all =
         FrameMapping.orEmpty(
-            file.list(
-                "ties", value -> value.map(f -> tie(f, names, panels, nodeTies, panelTies))));
+            file.list("ties", value -> value.map(f -> tie(f, names, panels, nodeTies, panelTies))));
     return new TiesMapping(all.map(done -> nodeTies), all.map(done -> panelTies));
   }
 
@@ -64,8 +63,7 @@ record TiesMapping(Got<Map<String, Tie>> nodeTies, Got<List<PanelTie>> panelTies
     Got<String> upper = fields.scalar("upper", names.node()).required();
     Got<Vec3> at = Vectors.vector(fields, "at").required();
     Got<Map<Direction, Link>> links = links(fields);
-    return fields.build(
-        () -> new Tie(name.get(), lower.get(), upper.get(), at.get(), links.get()));
+    return fields.build(() -> new Tie(name.get(), lower.get(), upper.get(), at.get(), links.get()));
   }
 
   private static Got<PanelTie> panelTie(
