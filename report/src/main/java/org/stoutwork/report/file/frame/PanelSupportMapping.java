@@ -65,7 +65,11 @@ final class PanelSupportMapping {
         "a line on the panel such as `x=245`, `y=30`, `edge=left`, `edge=right`, `edge=front` or"
             + " `edge=back`",
         text -> lineOf(text, length, width),
-        line -> (line.constantX() ? "x=" : "y=") + ShortNumber.of(line.at()));
+        PanelSupportMapping::words);
+  }
+
+  static String words(PanelSupport.Line line) {
+    return (line.constantX() ? "x=" : "y=") + ShortNumber.of(line.at());
   }
 
   private static PanelSupport.Line lineOf(String text, double length, double width)

@@ -16,6 +16,10 @@ final class Words {
     return direction.name().toLowerCase(Locale.ROOT);
   }
 
+  static String of(Analysis analysis) {
+    return analysis.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
   static <T> Map<String, T> inOrder(String first, T firstValue, String second, T secondValue) {
     Map<String, T> words = new LinkedHashMap<>();
     words.put(first, firstValue);

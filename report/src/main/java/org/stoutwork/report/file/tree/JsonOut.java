@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /**
  * Writes canonical JSON: keys in the order in which they are put, one entry a line, lists of
@@ -87,9 +88,26 @@ public final class JsonOut {
    * @throws IllegalArgumentException when a value is not finite
    */
   public JsonOut numbers(String key, double... values) {
-    String line = String.join(", ", Arrays.stream(values).mapToObj(v -> number(key, v)).toList());
+    String line = list(key, values);
+    key(key).append(line);
+    return this;
+  }
+
+  /**
+   * Puts a list of lists of numbers on one line.
+   *
+   * @throws IllegalArgumentException when a value is not finite
+   */
+  public JsonOut numberLists(String key, Collection<double[]> lists) {
+    String line = String.join(", ", lists.stream().map(list -> list(key, list)).toList());
     key(key).append('[').append(line).append(']');
     return this;
+  }
+
+  private static String list(String key, double... values) {
+    return Arrays.stream(values)
+        .mapToObj(value -> number(key, value))
+        .collect(Collectors.joining(", ", "[", "]"));
   }
 
   /** Puts a list of texts on one line. */
