@@ -17,19 +17,33 @@ public final class FrameResult implements Outcome {
   private final double equilibriumError;
 
   FrameResult(PreparedFrame frame, String name, Loading loading, ContactSearch.Settled settled) {
-    this.layout = frame.layout();
+    this(frame.layout(), name, loading, settled, List.of());
+  }
+
+  /** A result whose equilibrium holds only with some further forces. */
+  FrameResult(
+      FrameSolver.Layout layout,
+      String name,
+      Loading loading,
+      ContactSearch.Settled settled,
+      List<Applied> further) {
+    this.layout = layout;
     this.name = name;
     this.loading = loading;
     this.solved = settled.solved();
     this.open = settled.open();
     this.gap = settled.gap();
     this.equations = layout.equations;
-    this.equilibriumError = balance();
+    this.equilibriumError = balance(further);
   }
 
-  private double balance() {
-    Equilibrium sum = new Equilibrium(layout.centre, layout.reach).addAll(loading.applied());
-    layout.model.supports().keySet().stream()
+  private double balance(List<Applied> further) {
+    Equilibrium sum =
+        new Equilibrium(layout.centre, layout.reach).addAll(loading.applied()).addAll(further);
+    layout
+        .model
+        .supports()
+        .keySet()
         .forEach(
             node -> {
               double[] r = reaction(node);
@@ -83,6 +97,14 @@ public final class FrameResult implements Outcome {
           -grip.stiffness() * solved.u()[6 * vertex(grip.node()) + grip.direction().index()];
       case CONTACT -> contactForce(grip.number());
     };
+  }
+
+  boolean[] open() {
+    return open.clone();
+  }
+
+  double[] unknowns() {
+    return solved.u();
   }
 
   private double contactForce(int contact) {

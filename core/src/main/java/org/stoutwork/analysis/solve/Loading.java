@@ -92,10 +92,13 @@ final class Loading {
 
   private void along(String member, SpanLoad load) {
     Beam beam = layout.beams.get(member);
-    double[] f = beam.equivalentLoads(load);
-    int[] unknowns = beam.unknowns();
-    for (int i = 0; i < f.length; i++) {
-      forces[unknowns[i]] += f[i];
+    List<Beam> pieces = layout.pieces.get(member);
+    for (int k = 0; k < pieces.size(); k++) {
+      double[] f = pieces.get(k).equivalentLoads(pieceLoad(beam, load, k));
+      int[] unknowns = pieces.get(k).unknowns();
+      for (int i = 0; i < f.length; i++) {
+        forces[unknowns[i]] += f[i];
+      }
     }
     double[] w = load.resultant();
     Vec3 start =
@@ -113,6 +116,18 @@ final class Loading {
   /** Loads along a member, or null. */
   SpanLoad span(Beam beam) {
     return spans.get(beam.part());
+  }
+
+  /** The loads on one piece of a member, or null. */
+  SpanLoad span(Beam beam, int piece) {
+    SpanLoad load = spans.get(beam.part());
+    return load == null ? null : pieceLoad(beam, load, piece);
+  }
+
+  private SpanLoad pieceLoad(Beam beam, SpanLoad load, int piece) {
+    int count = layout.pieces.get(beam.part()).size();
+    double l = beam.length() / count;
+    return count == 1 ? load : load.slice(piece * l, (piece + 1) * l);
   }
 
   /** Every load as a force and moment at a place, made without any stiffness. */
