@@ -1,0 +1,83 @@
+package org.stoutwork.analysis.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stoutwork.analysis.model.Panel;
+import org.stoutwork.analysis.model.PanelLoad;
+import org.stoutwork.analysis.model.PanelSupport;
+
+/**
+ * Solves a panel that stands on its own supports: two meshes, the finer with half the size of the
+ * coarser, and Richardson's extrapolation between them, the error of the element falling with the
+ * square of its size (L. F. Richardson, Phil. Trans. R. Soc. A 210, 1911).
+ */
+public final class PanelSolver {
+  private PanelSolver() {}
+
+  /**
+   * Solves one set of loads.
+   *
+   * @throws IllegalArgumentException when the panel is tied to a frame, or a load leaves it
+   * @throws PanelNotHeldException when nothing keeps it from moving
+   */
+  public static PanelResult solve(Panel panel, List<PanelLoad> loads) {
+    if (!panel.ties().isEmpty()) {
+      throw new IllegalArgumentException(
+          "panel '" + panel.name() + "' is tied to a frame; solve it together with the frame");
+    }
+    List<PanelGrid> grids = PanelMesher.pair(panel, loads);
+    PanelSystem coarse = new PanelSystem(grids.get(0));
+    PanelSystem fine = new PanelSystem(grids.get(1));
+    double[] forces = PanelLoads.forces(fine.grid(), loads);
+    PanelState coarseState = coarse.solve(PanelLoads.forces(coarse.grid(), loads));
+    PanelState fineState = fine.solve(forces);
+    PanelField coarseField = PanelRecovery.field(coarse.grid(), coarse.elements(), coarseState.u);
+    PanelField fineField = PanelRecovery.field(fine.grid(), fine.elements(), fineState.u);
+    PanelExtrapolation best = new PanelExtrapolation(coarseField, fineField);
+    List<PanelPointResult> report = best.report(panel.report());
+    return new PanelResult(
+        panel.name(),
+        report,
+        best.extreme(false),
+        best.extreme(true),
+        best.meshError(report),
+        reactions(panel, fine, fineState),
+        equilibriumError(fine, forces, fineState),
+        fineState.residual,
+        fineField);
+  }
+
+  private static List<PanelReaction> reactions(Panel panel, PanelSystem system, PanelState state) {
+    List<PanelReaction> reactions = new ArrayList<>();
+    List<PanelHolds.Hold> holds = system.holds().holds();
+    for (int s = 0; s < panel.supports().size(); s++) {
+      PanelSupport support = panel.supports().get(s);
+      List<PanelReaction.Part> parts = new ArrayList<>();
+      double sum = 0;
+      for (int h = 0; h < holds.size(); h++) {
+        PanelHolds.Hold hold = holds.get(h);
+        if (hold.support() == s) {
+          double force = state.reactions[h];
+          parts.add(new PanelReaction.Part(hold.at(), hold.reach(), force, state.open[h]));
+          sum += force;
+        }
+      }
+      reactions.add(new PanelReaction(support, sum, parts));
+    }
+    return reactions;
+  }
+
+  /** Forces, and moments about the axes when no rotation is held. */
+  private static double equilibriumError(PanelSystem system, double[] forces, PanelState state) {
+    double sum = 0;
+    double size = 0;
+    for (double f : forces) {
+      sum += f;
+      size += Math.abs(f);
+    }
+    for (double r : state.reactions) {
+      sum += r;
+    }
+    return size == 0 ? Math.abs(sum) : Math.abs(sum) / size;
+  }
+}
