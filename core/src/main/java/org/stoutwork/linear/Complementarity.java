@@ -26,6 +26,7 @@ public final class Complementarity {
    *
    * @param open true where z > 0 (so r = 0)
    */
+  @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
   public record Settled(boolean[] open) implements Answer {}
 
   /**
@@ -33,6 +34,7 @@ public final class Complementarity {
    *
    * @param direction z >= 0 with M z = 0 along which q decreases without bound
    */
+  @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
   public record Ray(double[] direction) implements Answer {}
 
   private Complementarity(double[][] m, double[] q) {

@@ -7,6 +7,7 @@ package org.stoutwork.linear;
  * @param number about |A| |A^-1| in the 1-norm, from below, rarely by more than a factor of 3
  * @param weakest the vector (unscaled) that the matrix resists least, as far as the estimate saw
  */
+@SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
 public record Condition(double number, double[] weakest) {
 
   /**

@@ -11,5 +11,6 @@ public sealed interface Factorisation permits LdlFactor, Factorisation.Singular 
    * @param direction a vector along which the matrix offers (almost) no resistance, largest entry
    *     of the failed unknown's group about 1
    */
+  @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
   record Singular(int unknown, double pivotRatio, double[] direction) implements Factorisation {}
 }

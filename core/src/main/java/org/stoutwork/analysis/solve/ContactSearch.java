@@ -1,0 +1,130 @@
+package org.stoutwork.analysis.solve;
+
+import java.util.Arrays;
+import org.stoutwork.linear.Complementarity;
+import org.stoutwork.linear.SmallDense;
+
+/**
+ * Finds which contacts press and which stand open, from the one factorisation with all closed.
+ *
+ * <p>Moving the ground of an open contact away by its gap is the same as opening it, so each state
+ * is a superposition; the gaps solve a linear complementarity problem with the (symmetric, positive
+ * semi-definite) stiffness of the structure seen from its contacts.
+ */
+final class ContactSearch {
+  private final GlobalSystem system;
+  private final double[][] stiffness;
+  private final double[][] shape;
+
+  ContactSearch(GlobalSystem system) {
+    this.system = system;
+    int n = system.contacts();
+    stiffness = new double[n][];
+    shape = new double[n][];
+    double[] none = new double[system.equations().unknowns()];
+    for (int c = 0; c < n; c++) {
+      double[] opening = new double[n];
+      opening[c] = 1;
+      GlobalSystem.Solved solved = system.solve(none, false, opening);
+      stiffness[c] = solved.contactForce();
+      shape[c] = solved.u();
+    }
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < i; j++) {
+        double mean = (stiffness[i][j] + stiffness[j][i]) / 2;
+        stiffness[i][j] = mean;
+        stiffness[j][i] = mean;
+      }
+    }
+  }
+
+  /** A contact state that lasts, or why there is none. */
+  sealed interface Found permits Settled, Lifting {}
+
+  /** The state: displacements with the open contacts open. */
+  @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
+  record Settled(GlobalSystem.Solved solved, boolean[] open, double[] gap) implements Found {}
+
+  /** No state is in equilibrium. */
+  record Lifting(Loose loose) implements Found {}
+
+  Found find(double[] f) {
+    GlobalSystem.Solved closed = system.solve(f, true, null);
+    int n = system.contacts();
+    boolean[] open = new boolean[n];
+    if (Arrays.stream(closed.contactForce()).anyMatch(r -> r < 0)) {
+      Complementarity.Answer answer = Complementarity.solve(stiffness, closed.contactForce());
+      if (answer instanceof Complementarity.Ray ray) {
+        return lifting(ray.direction());
+      }
+      open = ((Complementarity.Settled) answer).open();
+    }
+    return opened(f, closed, open);
+  }
+
+  private Found opened(double[] f, GlobalSystem.Solved closed, boolean[] open) {
+    int[] which = which(open);
+    double[] gap = new double[open.length];
+    GlobalSystem.Solved solved = closed;
+    // A second and third round only polish the gaps.
+    for (int round = 0; round < 3 && which.length > 0; round++) {
+      double[] pull = new double[which.length];
+      double largest = 0;
+      for (int k = 0; k < which.length; k++) {
+        pull[k] = -solved.contactForce()[which[k]];
+        largest = Math.max(largest, Math.abs(pull[k]));
+      }
+      if (largest == 0) {
+        break;
+      }
+      double[] more;
+      try {
+        more = SmallDense.solveSymmetric(part(which), pull);
+      } catch (ArithmeticException singular) {
+        double[] direction = new double[open.length];
+        for (int c : which) {
+          direction[c] = 1;
+        }
+        return lifting(direction);
+      }
+      for (int k = 0; k < which.length; k++) {
+        gap[which[k]] += more[k];
+      }
+      solved = system.solve(f, true, gap);
+    }
+    return new Settled(solved, open, gap);
+  }
+
+  private static int[] which(boolean[] open) {
+    int[] which = new int[open.length];
+    int n = 0;
+    for (int c = 0; c < open.length; c++) {
+      if (open[c]) {
+        which[n++] = c;
+      }
+    }
+    return Arrays.copyOf(which, n);
+  }
+
+  private double[][] part(int[] which) {
+    double[][] part = new double[which.length][which.length];
+    for (int a = 0; a < which.length; a++) {
+      for (int b = 0; b < which.length; b++) {
+        part[a][b] = stiffness[which[a]][which[b]];
+      }
+    }
+    return part;
+  }
+
+  private Lifting lifting(double[] direction) {
+    double[] motion = new double[system.equations().unknowns()];
+    for (int c = 0; c < direction.length; c++) {
+      for (int i = 0; i < motion.length; i++) {
+        motion[i] += direction[c] * shape[c][i];
+      }
+    }
+    Loose loose =
+        LooseMotion.name(system.equations(), motion, "the load lifts or tips the structure:");
+    return new Lifting(loose);
+  }
+}

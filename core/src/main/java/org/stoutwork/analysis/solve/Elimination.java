@@ -1,0 +1,201 @@
+package org.stoutwork.analysis.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.stoutwork.analysis.element.LinearForm;
+
+/**
+ * Rigid conditions (each a {@link LinearForm} that must have a given value) solved exactly: one
+ * unknown a condition is expressed by the others and drops out of the equations.
+ *
+ * <p>Conditions that say the same twice are kept once. Immutable after construction.
+ */
+final class Elimination {
+  private static final double NOTHING = 1e-9;
+
+  /** One solved condition: unknown {@code pivot} + sum of terms = sum of given values. */
+  private record Row(int pivot, Map<Integer, Double> terms, Map<Integer, Double> given) {}
+
+  private final Map<Integer, Row> rows = new TreeMap<>();
+  private final List<Map<Integer, Double>> repeated = new ArrayList<>();
+  private final int[] reducedIndex;
+  private final int[] unknownOf;
+  private final int[][] targets;
+  private final double[][] factors;
+  private final int conditions;
+
+  /**
+   * Solves the conditions.
+   *
+   * @param unknowns number of unknowns
+   * @param absent unknowns that no equation is wanted for
+   * @param conditions forms that will be given values
+   * @param reach characteristic length, mm, that makes rotations comparable with shifts
+   */
+  Elimination(int unknowns, boolean[] absent, List<LinearForm> conditions, double reach) {
+    this.conditions = conditions.size();
+    for (int c = 0; c < conditions.size(); c++) {
+      if (conditions.get(c).terms().size() == 1) {
+        take(conditions.get(c), c, absent, reach);
+      }
+    }
+    for (int c = 0; c < conditions.size(); c++) {
+      if (conditions.get(c).terms().size() != 1) {
+        take(conditions.get(c), c, absent, reach);
+      }
+    }
+    reducedIndex = new int[unknowns];
+    int count = 0;
+    for (int i = 0; i < unknowns; i++) {
+      reducedIndex[i] = absent[i] || rows.containsKey(i) ? -1 : count++;
+    }
+    unknownOf = new int[count];
+    targets = new int[unknowns][];
+    factors = new double[unknowns][];
+    for (int i = 0; i < unknowns; i++) {
+      if (reducedIndex[i] >= 0) {
+        unknownOf[reducedIndex[i]] = i;
+        targets[i] = new int[] {reducedIndex[i]};
+        factors[i] = new double[] {1};
+      } else {
+        expressed(i);
+      }
+    }
+  }
+
+  private void expressed(int i) {
+    Row row = rows.get(i);
+    int n = row == null ? 0 : row.terms().size();
+    targets[i] = new int[n];
+    factors[i] = new double[n];
+    if (row != null) {
+      int k = 0;
+      for (Map.Entry<Integer, Double> term : row.terms().entrySet()) {
+        targets[i][k] = reducedIndex[term.getKey()];
+        factors[i][k++] = -term.getValue();
+      }
+    }
+  }
+
+  private void take(LinearForm form, int index, boolean[] absent, double reach) {
+    Map<Integer, Double> terms = new TreeMap<>(form.terms());
+    Map<Integer, Double> given = new TreeMap<>(Map.of(index, 1.0));
+    double size = 0;
+    for (Map.Entry<Integer, Double> term : form.terms().entrySet()) {
+      size = Math.max(size, weight(term.getKey(), term.getValue(), reach));
+      Row known = rows.get(term.getKey());
+      if (known != null) {
+        subtract(terms, given, known, term.getValue());
+      }
+    }
+    int pivot = -1;
+    double best = NOTHING * size;
+    for (Map.Entry<Integer, Double> term : terms.entrySet()) {
+      double weight = weight(term.getKey(), term.getValue(), reach);
+      if (weight > best && !absent[term.getKey()]) {
+        best = weight;
+        pivot = term.getKey();
+      }
+    }
+    if (pivot < 0) {
+      repeated.add(given);
+      return;
+    }
+    double p = terms.remove(pivot);
+    terms.replaceAll((i, v) -> v / p);
+    given.replaceAll((i, v) -> v / p);
+    terms.keySet().removeIf(i -> absent[i]);
+    Row row = new Row(pivot, terms, given);
+    for (Row earlier : rows.values()) {
+      Double factor = earlier.terms().get(pivot);
+      if (factor != null) {
+        subtract(earlier.terms(), earlier.given(), row, factor);
+      }
+    }
+    rows.put(pivot, row);
+  }
+
+  private static double weight(int unknown, double factor, double reach) {
+    return Math.abs(unknown % 6 < 3 ? factor : factor / reach);
+  }
+
+  private static void subtract(
+      Map<Integer, Double> terms, Map<Integer, Double> given, Row row, double factor) {
+    terms.remove(row.pivot());
+    row.terms().forEach((i, v) -> terms.merge(i, -factor * v, Double::sum));
+    row.given().forEach((i, v) -> given.merge(i, -factor * v, Double::sum));
+  }
+
+  /** Number of unknowns left. */
+  int reducedSize() {
+    return unknownOf.length;
+  }
+
+  /** The unknown that a reduced one stands for. */
+  int unknownOf(int reduced) {
+    return unknownOf[reduced];
+  }
+
+  /** The reduced unknowns that move unknown {@code i}. */
+  int[] targets(int i) {
+    return targets[i];
+  }
+
+  /** How much each of {@link #targets} moves it. */
+  double[] factors(int i) {
+    return factors[i];
+  }
+
+  /** All unknowns from the reduced ones and the given values of the conditions. */
+  double[] expand(double[] reduced, double[] given) {
+    double[] u = new double[targets.length];
+    for (int i = 0; i < u.length; i++) {
+      for (int k = 0; k < targets[i].length; k++) {
+        u[i] += factors[i][k] * reduced[targets[i][k]];
+      }
+    }
+    if (given != null) {
+      for (Row row : rows.values()) {
+        row.given().forEach((c, v) -> u[row.pivot()] += v * given[c]);
+      }
+    }
+    return u;
+  }
+
+  /** Forces on all unknowns gathered on the reduced ones. */
+  double[] gather(double[] f) {
+    double[] g = new double[unknownOf.length];
+    for (int i = 0; i < f.length; i++) {
+      if (f[i] != 0) {
+        for (int k = 0; k < targets[i].length; k++) {
+          g[targets[i][k]] += factors[i][k] * f[i];
+        }
+      }
+    }
+    return g;
+  }
+
+  /** The force of each condition, from the forces that the unknowns lack. */
+  double[] conditionForces(double[] lacking) {
+    double[] force = new double[conditions];
+    for (Row row : rows.values()) {
+      row.given().forEach((c, v) -> force[c] += v * lacking[row.pivot()]);
+    }
+    return force;
+  }
+
+  /** The largest contradiction among conditions that say the same twice. */
+  double contradiction(double[] given) {
+    double worst = 0;
+    for (Map<Integer, Double> same : repeated) {
+      double sum = 0;
+      for (Map.Entry<Integer, Double> term : same.entrySet()) {
+        sum += term.getValue() * given[term.getKey()];
+      }
+      worst = Math.max(worst, Math.abs(sum));
+    }
+    return worst;
+  }
+}

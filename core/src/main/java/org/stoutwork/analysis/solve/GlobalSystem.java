@@ -1,0 +1,281 @@
+package org.stoutwork.analysis.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.stoutwork.analysis.element.Element;
+import org.stoutwork.analysis.element.LinearForm;
+import org.stoutwork.analysis.element.SpringElement;
+import org.stoutwork.linear.Condition;
+import org.stoutwork.linear.Factorisation;
+import org.stoutwork.linear.LdlFactor;
+import org.stoutwork.linear.MinimumDegree;
+import org.stoutwork.linear.SparseSymmetric;
+
+/**
+ * The equations of a structure with all contacts closed, factorised once. Rigid conditions are
+ * eliminated, not approximated. Immutable; any number of threads may solve with it.
+ */
+public final class GlobalSystem {
+  /** Structures whose scaled condition number exceeds this are refused as nearly loose. */
+  public static final double CONDITION_LIMIT = 1e11;
+
+  /** A solution is refined until its residual, relative to the forces, is below this. */
+  static final double REFINED = 1e-13;
+
+  private final Equations equations;
+  private final List<Element> elements;
+  private final double[] given;
+  private final int firstContactCondition;
+  private final int[] contactCondition;
+  private final Elimination elimination;
+  private final SparseSymmetric matrix;
+  private final LdlFactor factor;
+  private final Condition condition;
+
+  private GlobalSystem(
+      Equations equations,
+      List<Element> elements,
+      int[] contactCondition,
+      Elimination elimination,
+      SparseSymmetric matrix,
+      LdlFactor factor) {
+    this.equations = equations;
+    this.elements = elements;
+    this.firstContactCondition = equations.conditions.size();
+    this.contactCondition = contactCondition;
+    this.elimination = elimination;
+    this.matrix = matrix;
+    this.factor = factor;
+    this.condition = Condition.of(matrix, factor);
+    int total = firstContactCondition;
+    for (int c : contactCondition) {
+      total = Math.max(total, c + 1);
+    }
+    this.given = new double[total];
+    for (int c = 0; c < firstContactCondition; c++) {
+      given[c] = equations.given.get(c);
+    }
+  }
+
+  /** The factorised system, or the part of the structure that is loose. */
+  sealed interface Made permits Ready, Refused {}
+
+  record Ready(GlobalSystem system) implements Made {}
+
+  record Refused(Loose loose) implements Made {}
+
+  static Made of(Equations equations) {
+    List<Element> elements = new ArrayList<>(equations.elements);
+    List<LinearForm> conditions = new ArrayList<>(equations.conditions);
+    int[] contactCondition = new int[equations.contacts.size()];
+    for (int c = 0; c < contactCondition.length; c++) {
+      Contact contact = equations.contacts.get(c);
+      if (contact.isRigid()) {
+        contactCondition[c] = conditions.size();
+        conditions.add(contact.gap());
+      } else {
+        contactCondition[c] = -1;
+        elements.add(new SpringElement(contact.part(), contact.gap(), contact.stiffness()));
+      }
+    }
+    Elimination elimination =
+        new Elimination(
+            equations.unknowns(), equations.absentFlags(), conditions, equations.reach());
+    SparseSymmetric matrix = assemble(elements, elimination);
+    int[] order = MinimumDegree.order(matrix, equations.groups(elimination));
+    Factorisation factorisation = LdlFactor.of(matrix, order);
+    if (factorisation instanceof Factorisation.Singular singular) {
+      double[] motion = elimination.expand(singular.direction(), null);
+      return new Refused(LooseMotion.name(equations, motion, "nothing holds"));
+    }
+    GlobalSystem system =
+        new GlobalSystem(
+            equations, elements, contactCondition, elimination, matrix, (LdlFactor) factorisation);
+    return system.judged();
+  }
+
+  private Made judged() {
+    if (!(condition.number() <= CONDITION_LIMIT)) {
+      double[] motion = elimination.expand(condition.weakest(), null);
+      return new Refused(LooseMotion.name(equations, motion, "hardly anything holds"));
+    }
+    if (elimination.contradiction(given) > 1e-9) {
+      return new Refused(
+          new Loose(
+              "supports",
+              "prescribed",
+              "prescribed displacements contradict rigid ties or other supports; remove one"));
+    }
+    return new Ready(this);
+  }
+
+  /** The matrix of the reduced unknowns. */
+  static SparseSymmetric assemble(List<? extends Element> elements, Elimination elimination) {
+    SparseSymmetric.Builder builder = SparseSymmetric.builder(elimination.reducedSize());
+    for (Element element : elements) {
+      scatter(builder, element.unknowns(), element.stiffness(), elimination);
+    }
+    return builder.build();
+  }
+
+  /** Adds a symmetric element matrix over {@code unknowns} to the reduced matrix. */
+  static void scatter(
+      SparseSymmetric.Builder builder, int[] unknowns, double[] k, Elimination elimination) {
+    int n = unknowns.length;
+    for (int a = 0; a < n; a++) {
+      int[] rows = elimination.targets(unknowns[a]);
+      double[] rowFactors = elimination.factors(unknowns[a]);
+      for (int b = 0; b < n; b++) {
+        int[] columns = elimination.targets(unknowns[b]);
+        double[] columnFactors = elimination.factors(unknowns[b]);
+        for (int p = 0; p < rows.length; p++) {
+          for (int q = 0; q < columns.length; q++) {
+            // The element gives both halves; the builder wants each pair once.
+            if (rows[p] <= columns[q]) {
+              builder.add(rows[p], columns[q], rowFactors[p] * k[a * n + b] * columnFactors[q]);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  Equations equations() {
+    return equations;
+  }
+
+  Elimination elimination() {
+    return elimination;
+  }
+
+  List<Element> elements() {
+    return elements;
+  }
+
+  /** The assembled matrix of the reduced unknowns, contacts closed. */
+  public SparseSymmetric matrix() {
+    return matrix;
+  }
+
+  /** Estimated condition number with a unit diagonal. */
+  public double conditionNumber() {
+    return condition.number();
+  }
+
+  /** Number of contacts. */
+  int contacts() {
+    return contactCondition.length;
+  }
+
+  /** Displacements of all unknowns and the forces of conditions and contacts. */
+  @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
+  record Solved(double[] u, double[] conditionForce, double[] contactForce, double residual) {}
+
+  /**
+   * Solves with all contacts closed but their grounds moved.
+   *
+   * @param f forces on all unknowns
+   * @param withGiven whether prescribed displacements act
+   * @param opening the motion of each contact's ground along its gap, or null for none
+   */
+  Solved solve(double[] f, boolean withGiven, double[] opening) {
+    double[] values = withGiven ? given.clone() : new double[given.length];
+    double[] acting = f.clone();
+    for (int c = 0; c < contactCondition.length && opening != null; c++) {
+      if (contactCondition[c] >= 0) {
+        values[contactCondition[c]] += opening[c];
+      } else {
+        Contact contact = equations.contacts.get(c);
+        contact.gap().addTo(acting, contact.stiffness() * opening[c]);
+      }
+    }
+    double[] reduced = new double[elimination.reducedSize()];
+    double[] u = elimination.expand(reduced, values);
+    double size = Math.max(norm(acting), norm(internal(u)));
+    double previous = Double.POSITIVE_INFINITY;
+    double[] lacking = lacking(u, acting);
+    for (int step = 0; step < 6; step++) {
+      double[] rest = elimination.gather(lacking);
+      double residual = norm(rest, elimination);
+      if (residual <= REFINED * size || !(residual < 0.5 * previous)) {
+        previous = Math.min(previous, residual);
+        break;
+      }
+      previous = residual;
+      double[] correction = factor.solve(rest);
+      for (int r = 0; r < reduced.length; r++) {
+        reduced[r] += correction[r];
+      }
+      u = elimination.expand(reduced, values);
+      lacking = lacking(u, acting);
+    }
+    return solved(u, lacking, opening, size);
+  }
+
+  private Solved solved(double[] u, double[] lacking, double[] opening, double size) {
+    for (int i = 0; i < lacking.length; i++) {
+      lacking[i] = -lacking[i];
+    }
+    double[] force = elimination.conditionForces(lacking);
+    double[] contact = new double[contactCondition.length];
+    for (int c = 0; c < contact.length; c++) {
+      if (contactCondition[c] >= 0) {
+        contact[c] = force[contactCondition[c]];
+      } else {
+        Contact elastic = equations.contacts.get(c);
+        double ground = opening == null ? 0 : opening[c];
+        contact[c] = elastic.stiffness() * (ground - elastic.gap().at(u));
+      }
+    }
+    double residual = size == 0 ? 0 : norm(elimination.gather(lacking), elimination) / size;
+    return new Solved(u, Arrays.copyOf(force, firstContactCondition), contact, residual);
+  }
+
+  /** Forces minus what the elements call for at displacements {@code u}. */
+  private double[] lacking(double[] u, double[] f) {
+    double[] internal = internal(u);
+    for (int i = 0; i < internal.length; i++) {
+      internal[i] = f[i] - internal[i];
+    }
+    return internal;
+  }
+
+  /** Forces that the elements call for at displacements {@code u}. */
+  double[] internal(double[] u) {
+    double[] f = new double[u.length];
+    for (Element element : elements) {
+      int[] unknowns = element.unknowns();
+      double[] own = new double[unknowns.length];
+      for (int i = 0; i < own.length; i++) {
+        own[i] = u[unknowns[i]];
+      }
+      double[] forces = element.forces(own);
+      for (int i = 0; i < own.length; i++) {
+        f[unknowns[i]] += forces[i];
+      }
+    }
+    return f;
+  }
+
+  private double norm(double[] full) {
+    double largest = 0;
+    for (int i = 0; i < full.length; i++) {
+      largest = Math.max(largest, inForce(i, full[i]));
+    }
+    return largest;
+  }
+
+  private double norm(double[] reduced, Elimination by) {
+    double largest = 0;
+    for (int r = 0; r < reduced.length; r++) {
+      largest = Math.max(largest, inForce(by.unknownOf(r), reduced[r]));
+    }
+    return largest;
+  }
+
+  /** Moments are compared with forces at the characteristic length. */
+  private double inForce(int unknown, double value) {
+    return Math.abs(unknown % 6 < 3 ? value : value / equations.reach());
+  }
+}
