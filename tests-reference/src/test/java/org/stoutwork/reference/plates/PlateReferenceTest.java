@@ -1,37 +1,81 @@
 package org.stoutwork.reference.plates;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
-import org.stoutwork.analysis.solve.*;
+import org.junit.jupiter.api.TestFactory;
+import org.stoutwork.analysis.element.PlateForces;
+import org.stoutwork.analysis.solve.PanelField;
+import org.stoutwork.analysis.solve.PanelPointResult;
+import org.stoutwork.analysis.solve.PanelResult;
+import org.stoutwork.analysis.solve.PanelSolver;
 
+/**
+ * Plates with known answers, {@code plates.csv}: Navier and Levy series and Ritz solutions, with
+ * the coefficients of S. P. Timoshenko, S. Woinowsky-Krieger, <em>Theory of Plates and Shells</em>,
+ * 2nd ed., named in the column {@code source}. In the file, w is positive downward.
+ *
+ * <p>Moments are compared at the tolerance of the file, relative to the larger of both moments at
+ * the place. The free corners of P18 and P18K are the exception: both moments are zero there by the
+ * boundary conditions, while the Ritz figures of the file (up to 15 N mm/mm) satisfy them only in
+ * the mean; there the largest moment of the plate is the measure.
+ */
 class PlateReferenceTest {
+  private static List<String> ids() {
+    return PlateCase.all().stream().map(PlateCase::id).distinct().toList();
+  }
+
+  private static List<PlateCase> rowsOf(String id) {
+    return PlateCase.all().stream().filter(c -> c.id().equals(id)).toList();
+  }
+
   @Test
-  void probe() {
-    Map<String, List<PlateCase>> by =
-        PlateCase.all().stream()
-            .collect(Collectors.groupingBy(PlateCase::id, LinkedHashMap::new, Collectors.toList()));
-    by.forEach(
-        (id, rows) -> {
-          long t = System.nanoTime();
-          PanelResult r = PanelSolver.solve(rows.get(0).panel(rows), rows.get(0).loads());
-          System.out.printf("%s grid %dx%d err %.2e eq %.1e res %.1e  %.0f ms%n", id, r.field().countX(), r.field().countY(), r.meshError(), r.equilibriumError(), r.residual(), (System.nanoTime() - t) / 1e6);
-          for (int k = 0; k < rows.size(); k++) {
-            PlateCase c = rows.get(k);
-            PanelPointResult p = r.report().get(k);
-            double w = c.number("w_mm");
-            System.out.printf("   (%.0f,%.0f) w %.6g ref %.6g rel %.1e tol %.0e", c.x(), c.y(), -p.w(), w, (-p.w() - w) / (w == 0 ? 1 : w), c.number("rel_tolerance_same_theory"));
-            if (c.has("Mx_Nmm_per_mm")) {
-              double mx = c.number("Mx_Nmm_per_mm"), my = c.number("My_Nmm_per_mm");
-              System.out.printf(" | Mx %.6g ref %.6g rel %.1e | My %.6g ref %.6g rel %.1e tol %s", p.forces().mx(), mx, p.forces().mx() / mx - 1, p.forces().my(), my, p.forces().my() / my - 1, c.row().get("rel_tolerance_M"));
-            }
-            System.out.println();
-          }
-        });
+  void the_file_holds_all_cases() {
     assertEquals(44, PlateCase.all().size());
+    assertEquals(22, ids().size());
+  }
+
+  @TestFactory
+  Stream<DynamicTest> every_case_is_met_at_the_tolerance_of_the_file() {
+    return ids().stream().map(id -> DynamicTest.dynamicTest(id, () -> compare(rowsOf(id))));
+  }
+
+  private static void compare(List<PlateCase> rows) {
+    PanelResult result = PanelSolver.solve(rows.get(0).panel(rows), rows.get(0).loads());
+    assertTrue(result.meshError() < 2e-3, "mesh error " + result.meshError());
+    assertTrue(result.equilibriumError() < 1e-7, "equilibrium " + result.equilibriumError());
+    for (int k = 0; k < rows.size(); k++) {
+      PlateCase row = rows.get(k);
+      PanelPointResult point = result.report().get(k);
+      double w = row.number("w_mm");
+      double tolerance = row.number("rel_tolerance_same_theory");
+      assertEquals(w, -point.w(), tolerance * Math.abs(w) + 1e-12, "w at " + point);
+      if (row.has("Mx_Nmm_per_mm")) {
+        double mx = row.number("Mx_Nmm_per_mm");
+        double my = row.number("My_Nmm_per_mm");
+        double scale = Math.max(Math.abs(mx), Math.abs(my));
+        if (row.isFreeCorner()) {
+          scale = largestMoment(result.field());
+        }
+        double allowed = row.number("rel_tolerance_M") * scale;
+        assertEquals(mx, point.forces().mx(), allowed, "Mx at " + point);
+        assertEquals(my, point.forces().my(), allowed, "My at " + point);
+      }
+    }
+  }
+
+  private static double largestMoment(PanelField field) {
+    double largest = 0;
+    for (int i = 0; i < field.countX(); i++) {
+      for (int j = 0; j < field.countY(); j++) {
+        PlateForces f = field.forces(i, j);
+        largest = Math.max(largest, Math.max(Math.abs(f.mx()), Math.abs(f.my())));
+      }
+    }
+    return largest;
   }
 }
