@@ -1,7 +1,7 @@
 package org.stoutwork.analysis.model;
 
 /** A load on a panel, positive against its normal: downward on a top. */
-public sealed interface PanelLoad {
+public sealed interface PanelLoad extends Load {
   /** Name of the panel it stands on. */
   String panel();
 

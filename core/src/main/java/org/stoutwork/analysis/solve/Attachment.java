@@ -21,4 +21,12 @@ public interface Attachment {
    *     count them; empty when the load is not its own
    */
   List<Applied> apply(Load load, double factor, double[] f);
+
+  /**
+   * Forces and moments of the ground on the structure through what this attachment holds, for the
+   * equilibrium check.
+   */
+  default List<Applied> reactions(HoldingForces forces) {
+    return List.of();
+  }
 }

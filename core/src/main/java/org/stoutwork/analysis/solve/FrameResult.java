@@ -6,7 +6,7 @@ import org.stoutwork.analysis.element.Beam;
 import org.stoutwork.analysis.model.Vec3;
 
 /** Displacements, reactions and member forces of one combination. Immutable. */
-public final class FrameResult implements Outcome {
+public final class FrameResult implements Outcome, HoldingForces {
   private final FrameSolver.Layout layout;
   private final String name;
   private final Loading loading;
@@ -14,6 +14,7 @@ public final class FrameResult implements Outcome {
   private final boolean[] open;
   private final double[] gap;
   private final Equations equations;
+  private final List<Attachment> attachments;
   private final double equilibriumError;
 
   FrameResult(PreparedFrame frame, String name, Loading loading, ContactSearch.Settled settled) {
@@ -24,6 +25,7 @@ public final class FrameResult implements Outcome {
     this.open = settled.open();
     this.gap = settled.gap();
     this.equations = layout.equations;
+    this.attachments = frame.attachments();
     this.equilibriumError = balance();
   }
 
@@ -35,6 +37,9 @@ public final class FrameResult implements Outcome {
               double[] r = reaction(node);
               sum.add(layout.model.nodes().get(node), Vec3.of(r, 0), Vec3.of(r, 3));
             });
+    for (Attachment attachment : attachments) {
+      sum.addAll(attachment.reactions(this));
+    }
     return sum.error();
   }
 
@@ -59,7 +64,23 @@ public final class FrameResult implements Outcome {
     return six;
   }
 
+  @Override
+  public double condition(int number) {
+    return solved.conditionForce()[number];
+  }
+
+  @Override
+  public double contact(int number) {
+    return contactForce(number);
+  }
+
+  @Override
+  public boolean isOpen(int contact) {
+    return open[contact];
+  }
+
   /** Displacements of all unknowns, 6 × vertex + direction; attachments read theirs from it. */
+  @Override
   public double[] displacements() {
     return solved.u().clone();
   }

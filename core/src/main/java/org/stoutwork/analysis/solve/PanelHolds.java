@@ -28,6 +28,16 @@ final class PanelHolds {
    * @param stiffness N/mm, 0 where rigid
    */
   record Hold(int support, int node, double at, double reach, Kind kind, double stiffness) {
+    /** The same hold as a link of a single node. */
+    Link link() {
+      return switch (kind) {
+        case RIGID -> Link.RIGID;
+        case ELASTIC -> Link.elastic(stiffness);
+        case CONTACT -> Link.CONTACT;
+        case ELASTIC_CONTACT -> Link.contact(stiffness);
+      };
+    }
+
     boolean oneWay() {
       return kind == Kind.CONTACT || kind == Kind.ELASTIC_CONTACT;
     }

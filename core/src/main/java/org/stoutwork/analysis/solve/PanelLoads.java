@@ -41,6 +41,21 @@ final class PanelLoads {
     return sum.forces;
   }
 
+  /** Weight of the panel by node, N: mass per area times {@code gravity} (N per kg, per mm²/m²). */
+  static double[] weights(PanelGrid grid, double gravity) {
+    PanelLoads sum = new PanelLoads(grid);
+    for (int i = 0; i + 1 < grid.nx(); i++) {
+      for (int j = 0; j + 1 < grid.ny(); j++) {
+        if (grid.has(i, j)) {
+          double area = (grid.x(i + 1) - grid.x(i)) * (grid.y(j + 1) - grid.y(j));
+          // Loads count against the normal, weights along their own direction.
+          sum.addInCell(i, j, 0.5, 0.5, -gravity * grid.section(i, j).mass() * area);
+        }
+      }
+    }
+    return sum.forces;
+  }
+
   private void add(PanelLoad load) {
     if (load instanceof PanelLoad.Pressure pressure) {
       addPressure(pressure.q());

@@ -12,6 +12,7 @@ import java.util.List;
  * @param meshError estimated error of the finer mesh: largest difference between the extrapolated
  *     deflections and those of the finer mesh, relative to the largest deflection
  * @param reactions by support, finer mesh
+ * @param ties forces of the ties to a frame, finer mesh; empty for a panel that stands alone
  * @param equilibriumError sum of loads and reactions (forces, and moments about both axes) relative
  *     to the loads
  * @param residual residual of the equations relative to the loads
@@ -24,6 +25,7 @@ public record PanelResult(
     PanelExtreme wMax,
     double meshError,
     List<PanelReaction> reactions,
+    List<PanelTieForce> ties,
     double equilibriumError,
     double residual,
     PanelField field) {
@@ -31,5 +33,6 @@ public record PanelResult(
   public PanelResult {
     report = List.copyOf(report);
     reactions = List.copyOf(reactions);
+    ties = List.copyOf(ties);
   }
 }

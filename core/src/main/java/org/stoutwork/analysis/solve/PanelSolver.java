@@ -1,10 +1,8 @@
 package org.stoutwork.analysis.solve;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.stoutwork.analysis.model.Panel;
 import org.stoutwork.analysis.model.PanelLoad;
-import org.stoutwork.analysis.model.PanelSupport;
 
 /**
  * Solves a panel that stands on its own supports: two meshes, the finer with half the size of the
@@ -41,29 +39,10 @@ public final class PanelSolver {
         best.extreme(false),
         best.extreme(true),
         best.meshError(report),
-        reactions(panel, fine, fineState),
+        PanelGround.byLine(panel, fine.holds(), fineState.reactions, fineState.open),
+        List.of(),
         fine.equilibriumError(forces, fineState),
         fineState.residual,
         fineField);
-  }
-
-  private static List<PanelReaction> reactions(Panel panel, PanelSystem system, PanelState state) {
-    List<PanelReaction> reactions = new ArrayList<>();
-    List<PanelHolds.Hold> holds = system.holds().holds();
-    for (int s = 0; s < panel.supports().size(); s++) {
-      PanelSupport support = panel.supports().get(s);
-      List<PanelReaction.Part> parts = new ArrayList<>();
-      double sum = 0;
-      for (int h = 0; h < holds.size(); h++) {
-        PanelHolds.Hold hold = holds.get(h);
-        if (hold.support() == s) {
-          double force = state.reactions[h];
-          parts.add(new PanelReaction.Part(hold.at(), hold.reach(), force, state.open[h]));
-          sum += force;
-        }
-      }
-      reactions.add(new PanelReaction(support, sum, parts));
-    }
-    return reactions;
   }
 }
