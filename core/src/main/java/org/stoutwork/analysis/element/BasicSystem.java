@@ -20,14 +20,15 @@ final class BasicSystem {
   private final CrossSection section;
   private final Material material;
   private final double[] startCompliance = new double[6];
+  private final double[] endCompliance = new double[6];
   private final int[] softStart;
   private final int[] softEnd;
   private final double[][] inverse;
   private final double[][] stiffness = new double[6][6];
 
-  /** Forces at both ends and how far the start springs have slipped. */
+  /** Forces at both ends and how far the springs at both ends have slipped. */
   @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
-  record Answer(double[] startForces, double[] endForces, double[] startSlip) {}
+  record Answer(double[] startForces, double[] endForces, double[] startSlip, double[] endSlip) {}
 
   BasicSystem(
       double length, CrossSection section, Material material, MemberEnd start, MemberEnd end) {
@@ -53,7 +54,8 @@ final class BasicSystem {
       if (ke * own[i] < 1) {
         softAtEnd.add(i);
       } else {
-        f[i][i] += 1 / ke;
+        endCompliance[i] = 1 / ke;
+        f[i][i] += endCompliance[i];
       }
     }
     softStart = softAtStart.stream().mapToInt(Integer::intValue).toArray();
@@ -197,7 +199,14 @@ final class BasicSystem {
     for (int k = 0; k < softStart.length; k++) {
       slip[softStart[k]] = -z[6 + softEnd.length + k];
     }
-    return new Answer(start, q, slip);
+    double[] endSlip = new double[6];
+    for (int i = 0; i < 6; i++) {
+      endSlip[i] = endCompliance[i] * q[i];
+    }
+    for (int k = 0; k < softEnd.length; k++) {
+      endSlip[softEnd[k]] = z[6 + k];
+    }
+    return new Answer(start, q, slip, endSlip);
   }
 
   private double[] tipOfCantilever(SpanLoad load, double[] w) {

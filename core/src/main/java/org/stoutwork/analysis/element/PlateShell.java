@@ -8,25 +8,43 @@ import org.stoutwork.analysis.model.Vec3;
  * A flat rectangular element with six unknowns a corner: {@link PlateBending} and {@link
  * PlateMembrane} side by side, turned into global axes.
  */
-public final class PlateShell implements Element {
+public final class PlateShell implements Element, Massive {
   private static final int SIZE = 24;
   private static final int[] BENDING = {2, 3, 4};
   private static final int[] MEMBRANE = {0, 1, 5};
 
   private final String part;
   private final int[] unknowns;
-  private final double[] stiffness;
+  private final Cell cell;
+
+  /** What elements of equal size, section and place share. */
+  public static final class Cell {
+    private final double a;
+    private final double b;
+    private final PanelSection section;
+    private final PanelPlace place;
+    private final double[] stiffness;
+
+    /** A cell with sides a and b, mm. */
+    public Cell(double a, double b, PanelSection section, PanelPlace place) {
+      this.a = a;
+      this.b = b;
+      this.section = section;
+      this.place = place;
+      this.stiffness = matrix(a, b, section, place);
+    }
+  }
 
   /**
    * Makes the element at four vertices.
    *
    * @param part the panel's name
    * @param vertices corners (0,0), (a,0), (a,b), (0,b)
-   * @param stiffness as {@link #matrix} makes it; elements of equal size and section may share it
+   * @param cell size, section and place
    */
-  public PlateShell(String part, int[] vertices, double[] stiffness) {
+  public PlateShell(String part, int[] vertices, Cell cell) {
     this.part = part;
-    this.stiffness = stiffness;
+    this.cell = cell;
     this.unknowns = new int[SIZE];
     for (int n = 0; n < 4; n++) {
       for (int d = 0; d < 6; d++) {
@@ -35,8 +53,7 @@ public final class PlateShell implements Element {
     }
   }
 
-  /** Stiffness in global axes of a cell with sides a and b (mm). */
-  public static double[] matrix(double a, double b, PanelSection section, PanelPlace place) {
+  private static double[] matrix(double a, double b, PanelSection section, PanelPlace place) {
     double[] local = new double[SIZE * SIZE];
     spread(local, new PlateBending(a, b, section).stiffness(), BENDING);
     spread(local, new PlateMembrane(a, b, section).stiffness(), MEMBRANE);
@@ -94,6 +111,37 @@ public final class PlateShell implements Element {
 
   @Override
   public double[] stiffness() {
-    return stiffness;
+    return cell.stiffness;
+  }
+
+  /**
+   * Consistent mass of the bilinear displacements; turning about axes in the plane counts with the
+   * radius of gyration of a solid section, √(D66 / C66).
+   */
+  @Override
+  public double[] mass(boolean rotary) {
+    double perArea = cell.section.mass() * 1e-9;
+    double radius2 = rotary ? cell.section.d66() / cell.section.c66() : 0;
+    double[] n = cell.place.normal().toArray();
+    double[] m = new double[SIZE * SIZE];
+    for (int p = 0; p < 4; p++) {
+      for (int q = 0; q < 4; q++) {
+        double both = perArea * cell.a * cell.b * overlap(p, q);
+        for (int d = 0; d < 3; d++) {
+          m[(6 * p + d) * SIZE + 6 * q + d] = both;
+          for (int e = 0; e < 3; e++) {
+            double inPlane = (d == e ? 1 : 0) - n[d] * n[e];
+            m[(6 * p + 3 + d) * SIZE + 6 * q + 3 + e] = both * radius2 * inPlane;
+          }
+        }
+      }
+    }
+    return m;
+  }
+
+  /** Mean over the rectangle of the product of two bilinear shapes: 1/9, 1/18 or 1/36. */
+  private static double overlap(int p, int q) {
+    int apart = Math.abs(p - q);
+    return apart == 0 ? 1.0 / 9 : apart == 2 ? 1.0 / 36 : 1.0 / 18;
   }
 }

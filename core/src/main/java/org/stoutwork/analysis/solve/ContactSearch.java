@@ -59,10 +59,10 @@ final class ContactSearch {
       }
       open = ((Complementarity.Settled) answer).open();
     }
-    return opened(f, closed, open);
+    return opened(f, closed, open, true);
   }
 
-  private Found opened(double[] f, GlobalSystem.Solved closed, boolean[] open) {
+  private Found opened(double[] f, GlobalSystem.Solved closed, boolean[] open, boolean withGiven) {
     int[] which = which(open);
     double[] gap = new double[open.length];
     GlobalSystem.Solved solved = closed;
@@ -90,9 +90,14 @@ final class ContactSearch {
       for (int k = 0; k < which.length; k++) {
         gap[which[k]] += more[k];
       }
-      solved = system.solve(f, true, gap);
+      solved = system.solve(f, withGiven, gap);
     }
     return new Settled(solved, open, gap);
+  }
+
+  /** Solves with the given contacts open, whatever they would rather do; no settlements. */
+  Found frozen(double[] f, boolean[] open) {
+    return opened(f, system.solve(f, false, null), open, false);
   }
 
   private static int[] which(boolean[] open) {

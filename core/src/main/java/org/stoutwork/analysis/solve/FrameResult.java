@@ -14,32 +14,42 @@ public final class FrameResult implements Outcome, HoldingForces {
   private final boolean[] open;
   private final double[] gap;
   private final Equations equations;
-  private final List<Attachment> attachments;
   private final double equilibriumError;
 
   FrameResult(PreparedFrame frame, String name, Loading loading, ContactSearch.Settled settled) {
-    this.layout = frame.layout();
+    this(frame.layout(), name, loading, settled, List.of());
+  }
+
+  /** A result whose equilibrium holds only with some further forces. */
+  FrameResult(
+      FrameSolver.Layout layout,
+      String name,
+      Loading loading,
+      ContactSearch.Settled settled,
+      List<Applied> further) {
+    this.layout = layout;
     this.name = name;
     this.loading = loading;
     this.solved = settled.solved();
     this.open = settled.open();
     this.gap = settled.gap();
     this.equations = layout.equations;
-    this.attachments = frame.attachments();
-    this.equilibriumError = balance();
+    this.equilibriumError = balance(further);
   }
 
-  private double balance() {
-    Equilibrium sum = new Equilibrium(layout.centre, layout.reach).addAll(loading.applied());
-    layout.model.supports().keySet().stream()
+  private double balance(List<Applied> further) {
+    Equilibrium sum =
+        new Equilibrium(layout.centre, layout.reach).addAll(loading.applied()).addAll(further);
+    layout
+        .model
+        .supports()
+        .keySet()
         .forEach(
             node -> {
               double[] r = reaction(node);
               sum.add(layout.model.nodes().get(node), Vec3.of(r, 0), Vec3.of(r, 3));
             });
-    for (Attachment attachment : attachments) {
-      sum.addAll(attachment.reactions(this));
-    }
+    layout.attached.forEach(a -> sum.addAll(a.reactions(this)));
     return sum.error();
   }
 
@@ -104,6 +114,14 @@ public final class FrameResult implements Outcome, HoldingForces {
           -grip.stiffness() * solved.u()[6 * vertex(grip.node()) + grip.direction().index()];
       case CONTACT -> contactForce(grip.number());
     };
+  }
+
+  boolean[] open() {
+    return open.clone();
+  }
+
+  double[] unknowns() {
+    return solved.u();
   }
 
   private double contactForce(int contact) {

@@ -31,8 +31,16 @@ public final class FrameSolver {
 
   /** Prepares a frame with other things joined to it, panels for example. */
   public static Preparation prepare(FrameModel model, List<? extends Attachment> attachments) {
+    Loose loose = looseMember(model);
+    if (loose != null) {
+      return loose;
+    }
     Layout layout = new Layout(model);
-    for (Beam beam : layout.beams.values()) {
+    return prepare(layout, attachments);
+  }
+
+  private static Loose looseMember(FrameModel model) {
+    for (Beam beam : new Layout(model).beams.values()) {
       String motion = beam.looseMotion();
       if (motion != null) {
         return new Loose(
@@ -41,9 +49,11 @@ public final class FrameSolver {
             "member '" + beam.part() + "' is loose " + motion + "; hold it at one end at least");
       }
     }
-    for (Attachment attachment : attachments) {
-      attachment.join(layout.equations, layout.vertices);
-    }
+    return null;
+  }
+
+  private static Preparation prepare(Layout layout, List<? extends Attachment> attachments) {
+    layout.attach(attachments);
     GlobalSystem.Made made = GlobalSystem.of(layout.equations);
     if (made instanceof GlobalSystem.Refused refused) {
       return refused.loose();
@@ -58,11 +68,18 @@ public final class FrameSolver {
     final Equations equations = new Equations();
     final Map<String, Integer> vertices = new LinkedHashMap<>();
     final Map<String, Beam> beams = new LinkedHashMap<>();
+    final Map<String, List<Beam>> pieces = new LinkedHashMap<>();
     final List<Grip> grips = new ArrayList<>();
+    final List<Attached> attached = new ArrayList<>();
     final Vec3 centre;
     final double reach;
 
     Layout(FrameModel model) {
+      this(model, 1);
+    }
+
+    /** A layout in which each member is a chain of equal pieces. */
+    Layout(FrameModel model, int count) {
       this.model = model;
       for (String node : model.nodes().keySet()) {
         vertices.put(node, equations.vertex(node));
@@ -77,10 +94,31 @@ public final class FrameSolver {
       for (Member member : model.members().values()) {
         Beam beam = new Beam(model, member, vertices.get(member.from()), vertices.get(member.to()));
         beams.put(member.name(), beam);
-        equations.add(beam);
+        pieces.put(member.name(), chain(beam, count));
+        pieces.get(member.name()).forEach(equations::add);
       }
       model.supports().forEach(this::support);
       model.ties().values().forEach(this::tie);
+    }
+
+    private List<Beam> chain(Beam beam, int count) {
+      if (count == 1) {
+        return List.of(beam);
+      }
+      List<Beam> chain = new ArrayList<>();
+      int from = beam.unknowns()[0] / 6;
+      for (int k = 0; k < count; k++) {
+        boolean last = k == count - 1;
+        int to = last ? beam.unknowns()[6] / 6 : equations.vertex(beam.part());
+        chain.add(beam.piece(k, count, from, to));
+        from = to;
+      }
+      return chain;
+    }
+
+    /** Joins other things than beams. */
+    void attach(List<? extends Attachment> attachments) {
+      attachments.forEach(a -> attached.add(a.join(equations, vertices)));
     }
 
     private static Vec3 centre(FrameModel model) {

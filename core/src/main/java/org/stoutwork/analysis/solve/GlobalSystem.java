@@ -158,6 +158,10 @@ public final class GlobalSystem {
     return matrix;
   }
 
+  LdlFactor factor() {
+    return factor;
+  }
+
   /** Estimated condition number with a unit diagonal. */
   public double conditionNumber() {
     return condition.number();

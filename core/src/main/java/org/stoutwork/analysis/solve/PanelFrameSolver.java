@@ -23,7 +23,11 @@ public final class PanelFrameSolver {
   private final Mesh coarse;
   private final Mesh fine;
 
-  private record Mesh(PreparedFrame frame, List<PanelAttachment> attachments) {}
+  private record Mesh(PreparedFrame frame) {
+    PanelAttached panel(int index) {
+      return (PanelAttached) frame.layout().attached.get(index);
+    }
+  }
 
   private record Prepared(Mesh mesh, Loose loose) {}
 
@@ -110,7 +114,7 @@ public final class PanelFrameSolver {
     }
     Preparation preparation = FrameSolver.prepare(model, attachments);
     if (preparation instanceof PreparedFrame frame) {
-      return new Prepared(new Mesh(frame, attachments), null);
+      return new Prepared(new Mesh(frame), null);
     }
     return new Prepared(null, (Loose) preparation);
   }
@@ -167,8 +171,8 @@ public final class PanelFrameSolver {
 
   private PanelResult panel(int index, FrameResult before, FrameResult after) {
     Panel panel = panels.get(index);
-    PanelField low = field(coarse.attachments().get(index), before);
-    PanelAttachment attachment = fine.attachments().get(index);
+    PanelField low = field(coarse.panel(index), before);
+    PanelAttached attachment = fine.panel(index);
     PanelField high = field(attachment, after);
     PanelExtrapolation best = new PanelExtrapolation(low, high);
     List<PanelPointResult> report = best.report(panel.report());
@@ -185,7 +189,7 @@ public final class PanelFrameSolver {
         high);
   }
 
-  private static PanelField field(PanelAttachment attachment, FrameResult result) {
+  private static PanelField field(PanelAttached attachment, FrameResult result) {
     double[] local = attachment.local(result.displacements());
     return PanelRecovery.field(attachment.grid(), attachment.elements(), local);
   }
