@@ -6,7 +6,7 @@ import java.util.List;
 
 /** The dividing lines of one direction while they are chosen: fixed places and a wished size. */
 final class PanelMeshLines {
-  private static final double GROWTH = 0.3;
+  private static final double GROWTH = 0.4;
   private static final int SAMPLES = 256;
 
   private final double length;

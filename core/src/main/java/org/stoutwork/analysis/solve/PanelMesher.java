@@ -94,7 +94,7 @@ final class PanelMesher {
       lines.wish(alongX ? point.x() : point.y());
     }
     for (PanelTie tie : panel.ties()) {
-      lines.finerAt(alongX ? tie.at().x() : tie.at().y(), SMALLEST * lines.usual());
+      lines.finerAt(alongX ? tie.at().x() : tie.at().y(), lines.usual() / 3);
     }
     for (PanelLoad load : loads) {
       if (load instanceof PanelLoad.Patch patch) {

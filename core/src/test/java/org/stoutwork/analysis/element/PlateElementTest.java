@@ -18,8 +18,7 @@ class PlateElementTest {
     for (int i = 0; i < n; i++) {
       System.arraycopy(k, i * n, rows[i], 0, n);
     }
-    double[] values =
-        new EigenDecomposition(new Array2DRowRealMatrix(rows)).getRealEigenvalues();
+    double[] values = new EigenDecomposition(new Array2DRowRealMatrix(rows)).getRealEigenvalues();
     java.util.Arrays.sort(values);
     return values;
   }
@@ -112,8 +111,7 @@ class PlateElementTest {
       u[3 * n + 2] = curvature * x;
     }
     double youngTimesThickness = OAK.c11() - OAK.c12() * OAK.c12() / OAK.c22();
-    double expected =
-        youngTimesThickness * curvature * curvature * a * Math.pow(b, 3) / 12 / 2;
+    double expected = youngTimesThickness * curvature * curvature * a * Math.pow(b, 3) / 12 / 2;
     double found = energy(new PlateMembrane(a, b, OAK).stiffness(), u);
     assertEquals(expected, found, 1e-9 * expected);
   }
@@ -147,6 +145,7 @@ class PlateElementTest {
     assertEquals(130, p.larger(), 1e-12);
     assertEquals(-70, p.smaller(), 1e-12);
     assertEquals(Math.atan2(160, 120) / 2, p.angle(), 1e-12);
-    assertEquals(6 * 130 / 100.0, new PlateForces(90, -30, 80, 0, 0).principalStresses(10).larger(), 1e-12);
+    assertEquals(
+        6 * 130 / 100.0, new PlateForces(90, -30, 80, 0, 0).principalStresses(10).larger(), 1e-12);
   }
 }

@@ -29,6 +29,12 @@ class PanelFrameTest {
   private static final PanelMaterial BEECH =
       new PanelMaterial(12600, 860, 830, 780, 210, 0.36, 710);
 
+  private static CrossSection rectangle(double b, double h) {
+    double area = b * h;
+    return new CrossSection(
+        area, area * h * h / 12, area * b * b / 12, area * b * b / 8, area / 1.2, area / 1.2);
+  }
+
   private static PanelBuilder top() {
     return Panel.builder("top", 1330, 570, 42)
         .material(BEECH)
@@ -70,7 +76,7 @@ class PanelFrameTest {
             .node("foot", -400, 0, -700)
             .node("head", -400, 0, 0)
             .material("m", 11000, 690, 0)
-            .section("s", CrossSection.rectangle(60, 80))
+            .section("s", rectangle(60, 80))
             .member("post", "foot", "head", "s", "m")
             .fixed("foot")
             .build();
@@ -128,16 +134,16 @@ class PanelFrameTest {
         solve(
             posts(place, at, 0).build(),
             builder.build(),
-            PanelLoad.point("top", 1230, 60, 700),
-            PanelLoad.pressure("top", 2e-4));
+            PanelLoad.point("top", 1232, 200, 700),
+            PanelLoad.pressure("top", 1e-5));
     List<PanelTieForce> ties = result.panels().get("top").ties();
-    assertTrue(ties.get(2).open() || ties.get(0).open(), ties.toString());
+    assertTrue(ties.get(0).open() ^ ties.get(3).open(), ties.toString());
     double sum = 0;
     for (PanelTieForce tie : ties) {
       assertTrue(tie.force() >= -1e-9, tie.toString());
       sum += tie.force();
     }
-    assertEquals(700 + 2e-4 * 1330 * 570, sum, 1e-6);
+    assertEquals(700 + 1e-5 * 1330 * 570, sum, 1e-6);
   }
 
   @Test
@@ -156,75 +162,75 @@ class PanelFrameTest {
 
   @Test
   void a_strip_bent_in_its_own_plane_is_a_deep_beam() {
-    // Held at one short side by a row of rigid ties, pulled sideways at the free end.
+    // Both short sides are held by rigid rows; the far row moves with one node, which is pushed.
     double length = 900;
-    double depth = 150;
+    double depth = 120;
+    PanelMaterial steel = PanelMaterial.isotropic(12600, 0.3, 0);
     PanelBuilder builder =
-        Panel.builder("strip", length, depth, 25).material(BEECH).mesh(new PanelMesh.Even(30, 6));
+        Panel.builder("strip", length, depth, 25).material(steel).mesh(new PanelMesh.Even(30, 4));
     FrameModelBuilder frame = FrameModel.builder();
-    Map<Direction, Link> all = Map.of(
-        Direction.UX, Link.RIGID, Direction.UY, Link.RIGID, Direction.UZ, Link.RIGID,
-        Direction.RX, Link.RIGID, Direction.RY, Link.RIGID);
-    for (int k = 0; k <= 6; k++) {
-      frame.node("w" + k, 0, k * depth / 6, 0).fixed("w" + k);
-      builder.tie(0, k * depth / 6, "w" + k, all);
+    Map<Direction, Link> row =
+        Map.of(
+            Direction.UX, Link.RIGID,
+            Direction.UY, Link.RIGID,
+            Direction.UZ, Link.RIGID,
+            Direction.RX, Link.RIGID);
+    frame.node("wall", 0, depth / 2, 0).fixed("wall");
+    frame.node("tip", length, depth / 2, 0).fixed("tip", Direction.UZ, Direction.RY);
+    for (int k = 0; k <= 8; k++) {
+      builder.tie(0, k * depth / 8, "wall", row);
+      builder.tie(length, k * depth / 8, "tip", row);
     }
-    frame.node("tip", length, depth / 2, 0);
-    builder.tie(length, depth / 2, "tip", Map.of(
-        Direction.UX, Link.RIGID, Direction.UY, Link.RIGID, Direction.UZ, Link.RIGID,
-        Direction.RX, Link.RIGID, Direction.RY, Link.RIGID, Direction.RZ, Link.RIGID));
     PanelFrameSolver.Result result =
         solve(frame.build(), builder.build(), Load.node("tip", 0, 1000, 0));
     double inertia = 25 * Math.pow(depth, 3) / 12;
+    double g = 12600 / 2.6;
     double beam =
         1000 * Math.pow(length, 3) / (3 * 12600 * inertia)
-            + 1000 * length / (5.0 / 6 * 830 * 25 * depth);
-    double found = result.frame().result().displacement("tip")[1];
-    // The tip yields a little around the single node that is pulled.
-    assertEquals(beam, found, 0.03 * beam);
-    assertTrue(found > beam * 0.99);
+            + 1000 * length / (5.0 / 6 * g * 25 * depth);
+    assertEquals(beam, result.frame().result().displacement("tip")[1], 0.01 * beam);
+    // The rotations about the normal follow: 3/2 of the chord, and the shear.
+    double turn = 1000 * length * length / (2 * 12600 * inertia);
+    assertEquals(turn, result.frame().result().displacement("tip")[5], 0.01 * turn);
   }
 
   @Test
   void a_top_screwed_to_a_rail_stiffens_it_as_a_composite_beam() {
+    // Shear stiff and without Poisson's effect, so that the theory of composite beams is exact.
+    PanelMaterial stiff = new PanelMaterial(12600, 12600, 2e5, 2e5, 2e5, 0, 0);
     double length = 1400;
     double width = 90;
     double h = 30;
-    PanelBuilder builder =
-        Panel.builder("flange", length, width, h).material(BEECH).mesh(new PanelMesh.Even(28, 2));
-    FrameModelBuilder frame =
-        FrameModel.builder()
-            .material("m", 12600, 830, 0)
-            .section("s", CrossSection.rectangle(40, 60));
-    Map<Direction, Link> all = Map.of(
-        Direction.UX, Link.RIGID, Direction.UY, Link.RIGID, Direction.UZ, Link.RIGID,
-        Direction.RX, Link.RIGID, Direction.RZ, Link.RIGID);
     double gap = 45;
-    for (int k = 0; k <= 28; k++) {
-      frame.node("n" + k, k * 50, width / 2, -gap);
-      builder.tie(k * 50, width / 2, "n" + k, all);
+    PanelBuilder builder =
+        Panel.builder("flange", length, width, h).material(stiff).mesh(new PanelMesh.Even(28, 2));
+    FrameModelBuilder frame =
+        FrameModel.builder().material("m", 12600, 2e5, 0).section("s", rectangle(40, 60));
+    Map<Direction, Link> all =
+        Map.of(
+            Direction.UX, Link.RIGID,
+            Direction.UY, Link.RIGID,
+            Direction.UZ, Link.RIGID,
+            Direction.RX, Link.RIGID,
+            Direction.RZ, Link.RIGID);
+    for (int k = 0; k <= 56; k++) {
+      frame.node("n" + k, k * 25, width / 2, -gap);
+      builder.tie(k * 25, width / 2, "n" + k, all);
     }
-    for (int k = 0; k < 28; k++) {
+    for (int k = 0; k < 56; k++) {
       frame.member("r" + k, "n" + k, "n" + (k + 1), "s", "m");
     }
     frame.fixed("n0", Direction.UX, Direction.UY, Direction.UZ, Direction.RX);
-    frame.fixed("n28", Direction.UY, Direction.UZ, Direction.RX);
+    frame.fixed("n56", Direction.UY, Direction.UZ, Direction.RX);
     PanelFrameSolver.Result result =
-        solve(frame.build(), builder.build(), Load.node("n14", 0, 0, -1500));
+        solve(frame.build(), builder.build(), Load.node("n28", 0, 0, -1500));
     double a1 = 40 * 60;
     double a2 = width * h;
-    double i =
-        40 * Math.pow(60, 3) / 12
-            + width * Math.pow(h, 3) / 12
-            + a1 * a2 / (a1 + a2) * gap * gap;
-    double bending = 1500 * Math.pow(length, 3) / (48 * 12600 * i);
-    double separate =
-        1500 * Math.pow(length, 3)
-            / (48 * 12600 * (40 * Math.pow(60, 3) / 12 + width * Math.pow(h, 3) / 12));
-    double found = -result.frame().result().displacement("n14")[2];
-    assertTrue(found > bending, found + " against " + bending);
-    assertTrue(found < 1.08 * bending, found + " against " + bending);
-    assertTrue(found < 0.4 * separate);
+    double own = 40 * Math.pow(60, 3) / 12 + width * Math.pow(h, 3) / 12;
+    double composite = own + a1 * a2 / (a1 + a2) * gap * gap;
+    double expected = 1500 * Math.pow(length, 3) / (48 * 12600 * composite);
+    double found = -result.frame().result().displacement("n28")[2];
+    assertEquals(expected, found, 0.015 * expected);
   }
 
   @Test
