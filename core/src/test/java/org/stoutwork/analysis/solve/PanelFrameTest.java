@@ -177,9 +177,9 @@ class PanelFrameTest {
             Direction.RX, Link.RIGID);
     frame.node("wall", 0, depth / 2, 0).fixed("wall");
     frame.node("tip", length, depth / 2, 0).fixed("tip", Direction.UZ, Direction.RY);
-    for (int k = 0; k <= 8; k++) {
-      builder.tie(0, k * depth / 8, "wall", row);
-      builder.tie(length, k * depth / 8, "tip", row);
+    for (int k = 0; k <= 24; k++) {
+      builder.tie(0, k * depth / 24, "wall", row);
+      builder.tie(length, k * depth / 24, "tip", row);
     }
     PanelFrameSolver.Result result =
         solve(frame.build(), builder.build(), Load.node("tip", 0, 1000, 0));
