@@ -19,6 +19,8 @@ final class BasicSystem {
   private final double length;
   private final CrossSection section;
   private final Material material;
+  private final MemberEnd startEnd;
+  private final MemberEnd endEnd;
   private final double[] startCompliance = new double[6];
   private final double[] endCompliance = new double[6];
   private final int[] softStart;
@@ -35,6 +37,8 @@ final class BasicSystem {
     this.length = length;
     this.section = section;
     this.material = material;
+    this.startEnd = start;
+    this.endEnd = end;
     double[][] f = flexibility();
     double[] own = new double[6];
     for (int i = 0; i < 6; i++) {
@@ -197,7 +201,10 @@ final class BasicSystem {
       slip[i] = startCompliance[i] * start[i];
     }
     for (int k = 0; k < softStart.length; k++) {
-      slip[softStart[k]] = -z[6 + softEnd.length + k];
+      int i = softStart[k];
+      slip[i] = -z[6 + softEnd.length + k];
+      // What a soft spring passes on is a small remainder of large moments: its slip knows better.
+      start[i] = stiffnessOf(startEnd.in(Direction.of(i))) * slip[i];
     }
     double[] endSlip = new double[6];
     for (int i = 0; i < 6; i++) {
@@ -205,6 +212,7 @@ final class BasicSystem {
     }
     for (int k = 0; k < softEnd.length; k++) {
       endSlip[softEnd[k]] = z[6 + k];
+      q[softEnd[k]] = stiffnessOf(endEnd.in(Direction.of(softEnd[k]))) * z[6 + k];
     }
     return new Answer(start, q, slip, endSlip);
   }

@@ -100,6 +100,42 @@ final class ContactSearch {
     return opened(f, system.solve(f, false, null), open, false);
   }
 
+  /** The motion when the ground of one closed contact moves by one unit along its gap. */
+  double[] movedContact(int contact, boolean[] open) {
+    double[] force = new double[open.length];
+    for (int c = 0; c < open.length; c++) {
+      force[c] = stiffness[c][contact];
+    }
+    return opening(shape[contact].clone(), force, open);
+  }
+
+  /** A motion with all contacts closed, after the open ones have given way. */
+  double[] corrected(double[] closed, boolean[] open) {
+    double[] force = new double[open.length];
+    for (int c = 0; c < open.length; c++) {
+      force[c] = open[c] ? system.contactForceAt(closed, c) : 0;
+    }
+    return opening(closed, force, open);
+  }
+
+  private double[] opening(double[] u, double[] force, boolean[] open) {
+    int[] which = which(open);
+    if (which.length == 0) {
+      return u;
+    }
+    double[] pull = new double[which.length];
+    for (int k = 0; k < which.length; k++) {
+      pull[k] = -force[which[k]];
+    }
+    double[] gap = SmallDense.solveSymmetric(part(which), pull);
+    for (int k = 0; k < which.length; k++) {
+      for (int i = 0; i < u.length; i++) {
+        u[i] += gap[k] * shape[which[k]][i];
+      }
+    }
+    return u;
+  }
+
   private static int[] which(boolean[] open) {
     int[] which = new int[open.length];
     int n = 0;

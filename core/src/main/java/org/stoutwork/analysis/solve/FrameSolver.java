@@ -31,16 +31,16 @@ public final class FrameSolver {
 
   /** Prepares a frame with other things joined to it, panels for example. */
   public static Preparation prepare(FrameModel model, List<? extends Attachment> attachments) {
-    Loose loose = looseMember(model);
+    Layout layout = new Layout(model);
+    Loose loose = looseMember(layout);
     if (loose != null) {
       return loose;
     }
-    Layout layout = new Layout(model);
     return prepare(layout, attachments);
   }
 
-  private static Loose looseMember(FrameModel model) {
-    for (Beam beam : new Layout(model).beams.values()) {
+  static Loose looseMember(Layout layout) {
+    for (Beam beam : layout.beams.values()) {
       String motion = beam.looseMotion();
       if (motion != null) {
         return new Loose(
@@ -65,7 +65,7 @@ public final class FrameSolver {
   /** Which unknown, spring or condition of the equations stands for which thing of the model. */
   static final class Layout {
     final FrameModel model;
-    final Equations equations = new Equations();
+    final Equations equations;
     final Map<String, Integer> vertices = new LinkedHashMap<>();
     final Map<String, Beam> beams = new LinkedHashMap<>();
     final Map<String, List<Beam>> pieces = new LinkedHashMap<>();
@@ -81,6 +81,7 @@ public final class FrameSolver {
     /** A layout in which each member is a chain of equal pieces. */
     Layout(FrameModel model, int count) {
       this.model = model;
+      this.equations = new Equations();
       for (String node : model.nodes().keySet()) {
         vertices.put(node, equations.vertex(node));
       }
@@ -99,6 +100,43 @@ public final class FrameSolver {
       }
       model.supports().forEach(this::support);
       model.ties().values().forEach(this::tie);
+    }
+
+    private Layout(Layout other, FrameModel model) {
+      this.model = model;
+      this.centre = other.centre;
+      this.reach = other.reach;
+      this.vertices.putAll(other.vertices);
+      this.grips.addAll(other.grips);
+      List<Beam> all = new ArrayList<>();
+      for (Member member : model.members().values()) {
+        Beam old = other.beams.get(member.name());
+        boolean same =
+            old.member().equals(member)
+                && old.section().equals(model.sectionOf(member))
+                && old.material().equals(model.materialOf(member));
+        Beam beam =
+            same ? old : new Beam(model, member, old.unknowns()[0] / 6, old.unknowns()[6] / 6);
+        beams.put(member.name(), beam);
+        pieces.put(member.name(), List.of(beam));
+        all.add(beam);
+      }
+      this.equations = other.equations.withElements(0, all);
+    }
+
+    /** The layout of a model that differs in member stiffness only; unchanged beams are shared. */
+    Layout changed(FrameModel changed) {
+      if (!changed.members().keySet().equals(model.members().keySet())) {
+        throw new IllegalArgumentException("members may be changed here, not added or removed");
+      }
+      for (Member member : changed.members().values()) {
+        Member old = model.members().get(member.name());
+        if (!member.from().equals(old.from()) || !member.to().equals(old.to())) {
+          throw new IllegalArgumentException(
+              "member '" + member.name() + "' must stay between its nodes");
+        }
+      }
+      return new Layout(this, changed);
     }
 
     private List<Beam> chain(Beam beam, int count) {

@@ -66,6 +66,15 @@ public final class GlobalSystem {
   record Refused(Loose loose) implements Made {}
 
   static Made of(Equations equations) {
+    return make(equations, null);
+  }
+
+  /** The system of equations that differ from another system's in element stiffness only. */
+  static Made again(Equations equations, GlobalSystem like) {
+    return make(equations, like);
+  }
+
+  private static Made make(Equations equations, GlobalSystem like) {
     List<Element> elements = new ArrayList<>(equations.elements);
     List<LinearForm> conditions = new ArrayList<>(equations.conditions);
     int[] contactCondition = new int[equations.contacts.size()];
@@ -80,10 +89,15 @@ public final class GlobalSystem {
       }
     }
     Elimination elimination =
-        new Elimination(
-            equations.unknowns(), equations.absentFlags(), conditions, equations.reach());
+        like != null
+            ? like.elimination
+            : new Elimination(
+                equations.unknowns(), equations.absentFlags(), conditions, equations.reach());
     SparseSymmetric matrix = assemble(elements, elimination);
-    int[] order = MinimumDegree.order(matrix, equations.groups(elimination));
+    int[] order =
+        like != null
+            ? like.factor.order()
+            : MinimumDegree.order(matrix, equations.groups(elimination));
     Factorisation factorisation = LdlFactor.of(matrix, order);
     if (factorisation instanceof Factorisation.Singular singular) {
       double[] motion = elimination.expand(singular.direction(), null);
@@ -170,6 +184,31 @@ public final class GlobalSystem {
   /** Number of contacts. */
   int contacts() {
     return contactCondition.length;
+  }
+
+  /** The motion when one condition's given value grows by one, contacts closed. */
+  double[] movedCondition(int number) {
+    double[] values = new double[given.length];
+    values[number] = 1;
+    double[] u = elimination.expand(new double[elimination.reducedSize()], values);
+    double[] internal = internal(u);
+    double[] rest = elimination.gather(internal);
+    double[] reduced = factor.solve(rest);
+    for (int r = 0; r < reduced.length; r++) {
+      reduced[r] = -reduced[r];
+    }
+    return elimination.expand(reduced, values);
+  }
+
+  /** Force of a closed contact in a motion that no load causes. */
+  double contactForceAt(double[] closed, int contact) {
+    double[] lacking = internal(closed);
+    int own = contactCondition[contact];
+    if (own >= 0) {
+      return elimination.conditionForces(lacking)[own];
+    }
+    Contact elastic = equations.contacts.get(contact);
+    return -elastic.stiffness() * elastic.gap().at(closed);
   }
 
   /** Displacements of all unknowns and the forces of conditions and contacts. */
