@@ -70,8 +70,8 @@ public record PanelEntry(
   /**
    * Number of elements.
    *
-   * @param along along x, at least 1
-   * @param across across, at least 1
+   * @param along along x, 2 to 200
+   * @param across across, 2 to 200
    */
   public record Mesh(int along, int across) {}
 
