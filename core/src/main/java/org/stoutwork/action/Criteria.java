@@ -1,0 +1,23 @@
+package org.stoutwork.action;
+
+import org.stoutwork.source.Source;
+
+/**
+ * What a duty asks of a bench.
+ *
+ * @param spanRatio span over sag of the top under a person or stock
+ * @param flatness sag of the top under the plane, mm
+ * @param swayRatio height over sway under thrust
+ * @param tipping resisting over tipping moment, at least
+ * @param sliding friction over thrust, at least
+ * @param strengthUse utilisation of strength, at most
+ * @param source of these figures
+ */
+public record Criteria(
+    double spanRatio,
+    double flatness,
+    double swayRatio,
+    double tipping,
+    double sliding,
+    double strengthUse,
+    Source source) {}

@@ -1,0 +1,130 @@
+package org.stoutwork.assembly;
+
+import org.stoutwork.analysis.model.MemberEnd;
+import org.stoutwork.analysis.model.Vec3;
+import org.stoutwork.bench.BenchJoint;
+import org.stoutwork.joint.Joint;
+import org.stoutwork.joint.setting.JointSetting;
+import org.stoutwork.joint.setting.TimberStiffness;
+import org.stoutwork.joint.stiffness.JointStiffness;
+import org.stoutwork.joint.stiffness.SpringSet;
+import org.stoutwork.working.Pad;
+
+/** Places one kind of joint: its springs, its mortises, and its entry in the list of joints. */
+final class Joiner {
+
+  /** Part of the mean stiffness that the secondary rotations keep at the low level. */
+  private static final double HELD_AT_LEAST = 0.2;
+
+  private final FrameAssembly frames;
+  private final BenchJoint joint;
+  private final JointSetting setting;
+  private final JointStiffness stiffness;
+  private final TenonHole hole;
+
+  Joiner(
+      FrameAssembly frames,
+      BenchJoint joint,
+      Joint.Members members,
+      String railWood,
+      String postWood) {
+    this.frames = frames;
+    this.joint = joint;
+    this.setting = JointSetting.square(members, directions(railWood), directions(postWood));
+    this.stiffness = stiffness(joint, setting, Pad.blank());
+    this.hole = TenonHole.of(joint.joint(), members);
+  }
+
+  /** The stiffness of a joint: the one stated, or the one that follows from its sizes. */
+  static JointStiffness stiffness(BenchJoint joint, JointSetting setting, Pad pad) {
+    Joint counted = joint.stated().isPresent() ? joint.stated().get() : joint.joint();
+    return JointStiffness.of(counted, setting, pad);
+  }
+
+  private TimberStiffness directions(String wood) {
+    return frames
+        .timbers
+        .apply(wood)
+        .directions()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException("\"" + wood + "\" cannot be jointed: it is a sheet"));
+  }
+
+  /**
+   * The springs of the level. A tenon cannot spin or swing freely in its mortise, so the two
+   * secondary rotations never fall below a small part of their mean.
+   */
+  private SpringSet springs() {
+    SpringSet k = frames.level.of(stiffness);
+    SpringSet mean = stiffness.mean();
+    return new SpringSet(
+        k.axial(),
+        k.shear(),
+        k.shearAcross(),
+        k.rotInPlane(),
+        Math.max(k.rotVertical(), HELD_AT_LEAST * mean.rotVertical()),
+        Math.max(k.torsion(), HELD_AT_LEAST * mean.torsion()));
+  }
+
+  MemberEnd level(Vec3 arm) {
+    return Springs.level(springs(), arm);
+  }
+
+  MemberEnd upright(Vec3 arm) {
+    return Springs.upright(springs(), arm);
+  }
+
+  void spot(String rail, String post, String member, boolean atStart, boolean upright) {
+    frames.joints.add(
+        new JointSpot(
+            rail + " into " + post,
+            rail,
+            post,
+            joint,
+            setting,
+            stiffness,
+            member,
+            atStart,
+            upright));
+  }
+
+  /** Fraction of the way from the axis to the face, for a hole that begins at the face. */
+  private double toFace(double size) {
+    return (size - hole.depth()) / 2;
+  }
+
+  /** Cuts a leg for a rail across the bench; the rail comes from the side of {@code sign}·Y. */
+  void mortiseAcross(String leg, double at, int sign) {
+    double depth = setting.members().postDepth();
+    cut(leg, new Mortise(leg, at, hole.depth(), sign * toFace(depth), hole.width(), hole.offset()));
+  }
+
+  /** Cuts a leg for a stretcher along the bench, which comes from the side of {@code sign}·X. */
+  void mortiseAlong(String leg, double at, int sign) {
+    double depth = setting.members().postDepth();
+    cut(
+        leg,
+        new Mortise(leg, at, hole.width(), hole.offset(), hole.depth(), -sign * toFace(depth)));
+  }
+
+  /** Cuts a rail or foot for a leg, which comes from the side of {@code sign}·Z. */
+  void mortiseUpright(String rail, double at, int sign) {
+    double depth = setting.members().postDepth();
+    cut(
+        rail,
+        new Mortise(rail, at, hole.width(), hole.offset(), hole.depth(), sign * toFace(depth)));
+  }
+
+  /** Cuts a rail for a stretcher along the bench, which comes from the side of {@code sign}·X. */
+  void mortiseThroughRail(String rail, double at, int sign) {
+    double depth = setting.members().postDepth();
+    cut(rail, new Mortise(rail, at, hole.depth(), -sign * toFace(depth), hole.height(), 0));
+  }
+
+  private void cut(String part, Mortise mortise) {
+    if (hole.depth() > 0) {
+      frames.mortises.cut(part, mortise);
+    }
+  }
+}

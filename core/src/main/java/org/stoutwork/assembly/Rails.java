@@ -1,0 +1,200 @@
+package org.stoutwork.assembly;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+import org.stoutwork.analysis.model.MemberEnd;
+import org.stoutwork.analysis.model.Vec3;
+import org.stoutwork.bench.EndFrame;
+import org.stoutwork.bench.Foot;
+import org.stoutwork.bench.Layout;
+import org.stoutwork.bench.Rail;
+import org.stoutwork.bench.Seat;
+import org.stoutwork.bench.StretcherLine;
+import org.stoutwork.joint.Joint;
+import org.stoutwork.section.Rectangle;
+
+/** Rails and feet, which run across the bench. */
+final class Rails {
+
+  private final FrameAssembly frames;
+  private final TopBearing bearing;
+
+  Rails(FrameAssembly frames) {
+    this.frames = frames;
+    this.bearing = new TopBearing(frames);
+  }
+
+  static String node(String part, double y) {
+    return "%s at %.0f".formatted(part, y);
+  }
+
+  void build(int index) {
+    EndFrame frame = frames.bench.endFrames().get(index);
+    Rail top = frame.topRail();
+    String name = frame.name() + " top rail";
+    if (top.seat() == Seat.BETWEEN) {
+      between(index, top, name, PartKind.TOP_RAIL, topStops(frame, index, top, name));
+    } else {
+      over(frame, top, name);
+    }
+    frame.bottomRail().ifPresent(rail -> bottomRail(index, frame, rail));
+    frame.foot().ifPresent(foot -> foot(frame, foot));
+  }
+
+  private void bottomRail(int index, EndFrame frame, Rail rail) {
+    String name = frame.name() + " bottom rail";
+    List<Chain.Stop> stops = new ArrayList<>();
+    if (meetsMiddleStretcher(frame, rail)) {
+      double y = frames.bench.top().width().mm() / 2;
+      stops.add(levelNode(name, frame.at().mm(), y, rail.centreAt().mm()));
+    }
+    between(index, rail, name, PartKind.BOTTOM_RAIL, stops);
+  }
+
+  private boolean meetsMiddleStretcher(EndFrame frame, Rail rail) {
+    return frames.bench.stretchers().stream()
+        .filter(s -> s.line() == StretcherLine.MIDDLE)
+        .anyMatch(s -> Layout.railNear(frame, s.centreAt().mm()).equals(rail));
+  }
+
+  private Chain.Stop levelNode(String part, double x, double y, double z) {
+    String node = node(part, y);
+    frames.model.node(node, x, y, z);
+    return new Chain.Stop(node, y);
+  }
+
+  /** The lines of the top that cross a rail between its shoulders. */
+  private List<Chain.Stop> topStops(EndFrame frame, int index, Rail rail, String name) {
+    double clear = frame.leg().across().mm() / 2;
+    double from = Layout.frontLegY(frame) + clear;
+    double to = Layout.backLegY(frames.bench, frame) - clear;
+    List<Chain.Stop> stops = new ArrayList<>();
+    bearing.on(
+        index,
+        frames.leg(StretcherLine.FRONT, index).level(rail.centreAt().mm()),
+        Layout.frontLegY(frame),
+        rail);
+    for (double y : frames.grid.lines()) {
+      if (y > from + 1 && y < to - 1) {
+        Chain.Stop stop = levelNode(name, frame.at().mm(), y, rail.centreAt().mm());
+        stops.add(stop);
+        bearing.on(index, stop.node(), y, rail);
+      }
+    }
+    bearing.on(
+        index,
+        frames.leg(StretcherLine.BACK, index).level(rail.centreAt().mm()),
+        Layout.backLegY(frames.bench, frame),
+        rail);
+    return stops;
+  }
+
+  private void between(int index, Rail rail, String name, PartKind kind, List<Chain.Stop> inner) {
+    EndFrame frame = frames.bench.endFrames().get(index);
+    double z = rail.centreAt().mm();
+    LegLines front = frames.leg(StretcherLine.FRONT, index);
+    LegLines back = frames.leg(StretcherLine.BACK, index);
+    List<Chain.Stop> stops = new ArrayList<>();
+    stops.add(new Chain.Stop(front.level(z), front.y()));
+    stops.addAll(inner);
+    stops.add(new Chain.Stop(back.level(z), back.y()));
+    Rectangle section = new Rectangle(rail.thickness().mm(), rail.depth().mm());
+    FrameTimber timber = frames.timbers.apply(rail.wood());
+    double kg = Masses.railKg(rail, timber);
+    double length = rail.length().mm();
+    Chain.stuff(frames.model, name, section, timber, kg / (section.area() * length) * 1e9);
+    double arm = frame.leg().across().mm() / 2;
+    Joint.Members members =
+        new Joint.Members(
+            rail.depth().mm(),
+            rail.thickness().mm(),
+            frame.leg().across().mm(),
+            frame.leg().along().mm());
+    Joiner joiner = new Joiner(frames, rail.joint(), members, rail.wood(), frame.leg().wood());
+    MemberEnd start = joiner.level(new Vec3(0, arm, 0));
+    MemberEnd end = joiner.level(new Vec3(0, -arm, 0));
+    List<Piece> pieces =
+        new Chain(frames.model, name, section).through(stops, front.y() + arm, start, end);
+    joiner.spot(name, front.name(), pieces.get(0).member(), true, false);
+    joiner.spot(name, back.name(), pieces.get(pieces.size() - 1).member(), false, false);
+    joiner.mortiseAcross(front.name(), z - Layout.legBottom(frame), 1);
+    joiner.mortiseAcross(back.name(), z - Layout.legBottom(frame), -1);
+    frames.parts.add(new Part(name, kind, rail.wood(), pieces, List.of(), length));
+  }
+
+  /** A rail that lies over the legs runs on beyond them. */
+  private void over(EndFrame frame, Rail rail, String name) {
+    double middle = Layout.footMiddle(frames.bench, frame);
+    double from = middle - rail.length().mm() / 2;
+    double to = middle + rail.length().mm() / 2;
+    Map<Double, Boolean> places = new LinkedHashMap<>();
+    places.put(from, false);
+    frames.grid.lines().stream()
+        .filter(y -> y > from + 1 && y < to - 1)
+        .forEach(y -> places.put(y, true));
+    places.put(to, false);
+    List<Chain.Stop> stops = new ArrayList<>();
+    int index = frames.bench.endFrames().indexOf(frame);
+    places.forEach(
+        (y, bears) -> {
+          Chain.Stop stop = levelNode(name, frame.at().mm(), y, rail.centreAt().mm());
+          stops.add(stop);
+          if (bears) {
+            bearing.on(index, stop.node(), y, rail);
+          }
+        });
+    level(name, PartKind.TOP_RAIL, rail.wood(), section(rail), stops, railKg(rail));
+  }
+
+  private static Rectangle section(Rail rail) {
+    return new Rectangle(rail.thickness().mm(), rail.depth().mm());
+  }
+
+  private double railKg(Rail rail) {
+    return Masses.railKg(rail, frames.timbers.apply(rail.wood()));
+  }
+
+  private void level(
+      String name,
+      PartKind kind,
+      String wood,
+      Rectangle section,
+      List<Chain.Stop> stops,
+      double kg) {
+    double length = stops.get(stops.size() - 1).at() - stops.get(0).at();
+    FrameTimber timber = frames.timbers.apply(wood);
+    Chain.stuff(frames.model, name, section, timber, kg / (section.area() * length) * 1e9);
+    List<Piece> pieces =
+        new Chain(frames.model, name, section)
+            .through(stops, stops.get(0).at(), MemberEnd.RIGID, MemberEnd.RIGID);
+    frames.parts.add(new Part(name, kind, wood, pieces, List.of(), length));
+  }
+
+  /** A sled foot stands on the middles of its pads. */
+  private void foot(EndFrame frame, Foot foot) {
+    String name = frame.name() + " foot";
+    double middle = Layout.footMiddle(frames.bench, frame);
+    double reach = (foot.length().mm() - foot.pad().mm()) / 2;
+    double z = foot.depth().mm() / 2;
+    double x = frame.at().mm();
+    List<Chain.Stop> stops = new ArrayList<>();
+    double frontLeg = Layout.frontLegY(frame);
+    double backLeg = Layout.backLegY(frames.bench, frame);
+    DoubleStream.of(middle - reach, frontLeg, backLeg, middle + reach)
+        .sorted()
+        .distinct()
+        .forEach(y -> stops.add(levelNode(name, x, y, z)));
+    frames.stand(node(name, middle - reach));
+    frames.stand(node(name, middle + reach));
+    Rectangle section = new Rectangle(foot.thickness().mm(), foot.depth().mm());
+    double kg = Masses.footKg(foot, frames.timbers.apply(foot.wood()));
+    level(name, PartKind.FOOT, foot.wood(), section, stops, kg);
+  }
+
+  void bearTop(double height) {
+    bearing.build(height);
+  }
+}

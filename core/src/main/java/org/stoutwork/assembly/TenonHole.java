@@ -1,0 +1,73 @@
+package org.stoutwork.assembly;
+
+import org.stoutwork.joint.BoltedTenon;
+import org.stoutwork.joint.Bridle;
+import org.stoutwork.joint.DowelledButt;
+import org.stoutwork.joint.HalfLap;
+import org.stoutwork.joint.Housing;
+import org.stoutwork.joint.Joint;
+import org.stoutwork.joint.LooseWedgeTenon;
+import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.StatedSpring;
+
+/**
+ * What a joint takes out of the post's section: so wide across the rail, so deep behind the
+ * shoulder.
+ *
+ * @param width across the rail, mm
+ * @param height along the post, mm
+ * @param depth behind the shoulder, mm
+ * @param offset of its middle from the post's middle across the rail, mm
+ */
+record TenonHole(double width, double height, double depth, double offset) {
+
+  static TenonHole of(Joint joint, Joint.Members members) {
+    return joint.fold(new Cases(members));
+  }
+
+  private record Cases(Joint.Members members) implements Joint.Cases<TenonHole> {
+
+    @Override
+    public TenonHole mortiseAndTenon(MortiseAndTenon joint) {
+      return new TenonHole(
+          joint.mortiseWidth(), joint.height(), joint.lengthInPost(members), joint.offCentre());
+    }
+
+    @Override
+    public TenonHole bridle(Bridle joint) {
+      return new TenonHole(joint.slotWidth(), members.railDepth(), members.postDepth(), 0);
+    }
+
+    @Override
+    public TenonHole boltedTenon(BoltedTenon joint) {
+      return new TenonHole(
+          Math.max(joint.thickness(), joint.bolt().diameter()), joint.height(), joint.length(), 0);
+    }
+
+    @Override
+    public TenonHole looseWedgeTenon(LooseWedgeTenon joint) {
+      return new TenonHole(joint.thickness(), joint.height(), members.postDepth(), 0);
+    }
+
+    @Override
+    public TenonHole halfLap(HalfLap joint) {
+      double off = (members.postThickness() - joint.railPart()) / 2;
+      return new TenonHole(joint.railPart(), members.railDepth(), members.postDepth(), off);
+    }
+
+    @Override
+    public TenonHole dowelledButt(DowelledButt joint) {
+      return new TenonHole(joint.dowel().diameter(), members.railDepth(), joint.inPost(), 0);
+    }
+
+    @Override
+    public TenonHole housing(Housing joint) {
+      return new TenonHole(members.railThickness(), members.railDepth(), joint.depth(), 0);
+    }
+
+    @Override
+    public TenonHole statedSpring(StatedSpring joint) {
+      return new TenonHole(0, 0, 0, 0);
+    }
+  }
+}

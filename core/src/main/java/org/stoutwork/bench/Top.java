@@ -1,0 +1,27 @@
+package org.stoutwork.bench;
+
+import java.util.List;
+import org.stoutwork.quantity.Length;
+
+/**
+ * The top.
+ *
+ * @param length along the bench
+ * @param width across it
+ * @param layers from the lowest to the uppermost, at least one
+ * @param hold how the layers are held together; says nothing where there is one
+ * @param fixing how it is held down on the top rails
+ */
+public record Top(
+    Length length, Length width, List<TopLayer> layers, LayerHold hold, TopFixing fixing) {
+
+  /** Keeps its own copy of the layers. */
+  public Top {
+    layers = List.copyOf(layers);
+  }
+
+  /** Whole thickness, mm. */
+  public double thicknessMm() {
+    return layers.stream().mapToDouble(layer -> layer.thickness().mm()).sum();
+  }
+}

@@ -1,0 +1,74 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.stoutwork.bench.Air;
+import org.stoutwork.wood.moisture.Climate;
+import org.stoutwork.wood.moisture.MoistureRange;
+import org.stoutwork.working.Pad;
+
+/** Completes the room and the moisture of the wood. */
+final class AirCompletion {
+
+  private static final String USUAL = "heated-workshop";
+  private static final double DRIEST = 3;
+  private static final double WETTEST = 30;
+
+  private final Answers answers;
+
+  AirCompletion(Answers answers) {
+    this.answers = answers;
+  }
+
+  Air complete(Optional<AirSketch> given) {
+    AirSketch a = given.orElseGet(AirSketch::new);
+    Climate climate = climate(a);
+    MoistureRange fromAir = climate.moisture(Pad.blank());
+    MoistureRange range = range(a, fromAir);
+    double usual = Math.round(range.middle() * 10) / 10.0;
+    double atAssembly =
+        answers.or(
+            "air.moistureAtAssembly",
+            a.moistureAtAssembly,
+            usual,
+            usual + " %",
+            "the middle of the year's range");
+    if (!inRange(atAssembly)) {
+      answers.fault("air.moistureAtAssembly", atAssembly + " %", "3 % to 30 % is allowed");
+    }
+    return new Air(climate, atAssembly, range);
+  }
+
+  private Climate climate(AirSketch a) {
+    String key = answers.or("air.climate", a.climate, USUAL, USUAL, "the usual place of a bench");
+    return Climate.presets().stream()
+        .filter(c -> c.key().equals(key))
+        .findFirst()
+        .orElseGet(
+            () -> {
+              answers.fault(
+                  "air.climate",
+                  "\"" + key + "\"",
+                  "one of "
+                      + Climate.presets().stream()
+                          .map(Climate::key)
+                          .collect(Collectors.joining(", ")));
+              return Climate.presets().get(0);
+            });
+  }
+
+  private MoistureRange range(AirSketch a, MoistureRange fromAir) {
+    double low = a.driest.orElse(fromAir.low());
+    double high = a.wettest.orElse(fromAir.high());
+    if (!inRange(low) || !inRange(high) || low > high) {
+      answers.fault(
+          "air.driest", "%s %% to %s %%".formatted(low, high), "rising within 3 % and 30 %");
+      return fromAir;
+    }
+    return new MoistureRange(low, high);
+  }
+
+  private static boolean inRange(double moisture) {
+    return moisture >= DRIEST && moisture <= WETTEST;
+  }
+}

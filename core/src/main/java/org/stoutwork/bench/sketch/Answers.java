@@ -1,0 +1,90 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.stoutwork.bench.DefaultTaken;
+import org.stoutwork.quantity.Length;
+
+/** Collects, while a description is completed, the defaults that are taken and the faults found. */
+final class Answers {
+
+  private final List<DefaultTaken> defaults = new ArrayList<>();
+  private final List<BenchFault> faults = new ArrayList<>();
+
+  List<DefaultTaken> defaults() {
+    return List.copyOf(defaults);
+  }
+
+  List<BenchFault> faults() {
+    return List.copyOf(faults);
+  }
+
+  void fault(BenchFault fault) {
+    faults.add(fault);
+  }
+
+  void fault(String key, String given, String allowed) {
+    faults.add(BenchFault.of(key, given, allowed));
+  }
+
+  /** The value given, or the default with its reason noted. */
+  <T> T or(String key, Optional<T> given, T byDefault, String inWords, String reason) {
+    if (given.isPresent()) {
+      return given.get();
+    }
+    note(new DefaultTaken(key, inWords, reason));
+    return byDefault;
+  }
+
+  /** A length given, or the default with its reason noted; refused outside its range. */
+  Length length(
+      String key, Optional<Length> given, Supplier<Double> defaultMm, Range range, String reason) {
+    if (given.isPresent()) {
+      return inRange(key, given.get(), range);
+    }
+    Length taken = Length.ofMm(range.nearest(defaultMm.get()));
+    note(new DefaultTaken(key, taken.toString(), reason));
+    return taken;
+  }
+
+  /** Notes a default once, although end frames that are alike each take it. */
+  private void note(DefaultTaken taken) {
+    String key = taken.key().replaceAll("^endFrames\\[\\d+]", "endFrames");
+    DefaultTaken shared = new DefaultTaken(key, taken.value(), taken.reason());
+    if (!defaults.contains(shared)) {
+      defaults.add(shared);
+    }
+  }
+
+  private Length inRange(String key, Length given, Range range) {
+    if (range.holds(given.mm())) {
+      return given;
+    }
+    fault(key, given.toString(), "%s is allowed".formatted(range));
+    return Length.ofMm(range.nearest(given.mm()));
+  }
+
+  /**
+   * What lengths are allowed, mm.
+   *
+   * @param least smallest
+   * @param most largest
+   */
+  record Range(double least, double most) {
+
+    boolean holds(double mm) {
+      return mm >= least && mm <= most;
+    }
+
+    double nearest(double mm) {
+      return Math.min(most, Math.max(least, mm));
+    }
+
+    @Override
+    public String toString() {
+      return "%s to %s".formatted(Length.ofMm(least), Length.ofMm(most));
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.Optional;
+import org.stoutwork.quantity.Length;
+
+/**
+ * What a maker says of the screws that hold the top down.
+ *
+ * <p>Anything left out is filled in by {@link BenchSketch#complete}. Not thread-safe: one maker,
+ * one sketch.
+ */
+public final class FixingSketch {
+
+  Optional<Length> screwDiameter = Optional.empty();
+  Optional<Length> threadLength = Optional.empty();
+  Optional<Length> holeDiameter = Optional.empty();
+  Optional<Integer> perRail = Optional.empty();
+
+  /** Sets the diameter of the shank. */
+  public FixingSketch screwDiameter(Length value) {
+    screwDiameter = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the length of thread in the top. */
+  public FixingSketch threadLength(Length value) {
+    threadLength = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the diameter of the holes, or the length of the slots. */
+  public FixingSketch holeDiameter(Length value) {
+    holeDiameter = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how many screws each top rail has. */
+  public FixingSketch perRail(int value) {
+    perRail = Optional.of(value);
+    return this;
+  }
+}

@@ -1,0 +1,150 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.stoutwork.bench.BenchJoint;
+import org.stoutwork.joint.Bridle;
+import org.stoutwork.joint.Fit;
+import org.stoutwork.joint.HalfLap;
+import org.stoutwork.joint.Housing;
+import org.stoutwork.joint.Joint;
+import org.stoutwork.joint.JointFault;
+import org.stoutwork.joint.StatedSpring;
+import org.stoutwork.quantity.Length;
+import org.stoutwork.quantity.RotationalStiffness;
+
+/** Completes a joint from its kind and the sizes that were given. */
+final class JointCompletion {
+
+  private final Sizes sizes;
+  private final JointPlace place;
+  private final JointSketch sketch;
+  private final Answers answers;
+
+  private JointCompletion(Answers answers, JointPlace place, JointSketch sketch) {
+    this.answers = answers;
+    this.place = place;
+    this.sketch = sketch;
+    this.sizes = new Sizes(answers, place.key());
+  }
+
+  static BenchJoint complete(Answers answers, JointPlace place, Optional<JointSketch> given) {
+    return new JointCompletion(answers, place, given.orElseGet(JointSketch::new)).complete();
+  }
+
+  private BenchJoint complete() {
+    Optional<StatedSpring> stated = stated();
+    try {
+      Joint joint = joint();
+      joint.requireFits(place.members());
+      return new BenchJoint(joint, stated);
+    } catch (JointFault fault) {
+      answers.fault(keyOf(fault), "impossible here", fault.getMessage());
+    } catch (IllegalArgumentException fault) {
+      answers.fault(place.key(), "impossible here", fault.getMessage());
+    }
+    return new BenchJoint(new StatedSpring(1, 1, 1, OptionalDouble.empty()), stated);
+  }
+
+  /** The key of the size that is at fault, if the maker gave it; that of the joint elsewhere. */
+  private String keyOf(JointFault fault) {
+    StringBuilder camel = new StringBuilder();
+    for (String word : List.of(fault.part().split(" "))) {
+      camel.append(
+          camel.isEmpty()
+              ? word
+              : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+    }
+    return place.key() + "." + camel;
+  }
+
+  private Joint joint() {
+    JointKind usual =
+        place.usual() == JointPlace.Usual.BOLTED ? JointKind.BED_BOLT : JointKind.MORTISE_AND_TENON;
+    JointKind kind =
+        answers.or(place.key() + ".kind", sketch.kind, usual, usual.words(), "usual in this place");
+    return switch (kind) {
+      case MORTISE_AND_TENON -> new TenonCompletion(sizes, place, sketch).tenon(fit());
+      case BRIDLE, CORNER_BRIDLE -> bridle(kind == JointKind.CORNER_BRIDLE);
+      case BED_BOLT -> new TenonCompletion(sizes, place, sketch).bolted();
+      case LOOSE_WEDGE -> new TenonCompletion(sizes, place, sketch).looseWedge();
+      case HALF_LAP -> halfLap();
+      case DOWELLED -> new TenonCompletion(sizes, place, sketch).dowelled();
+      case HOUSING -> housing();
+    };
+  }
+
+  private JointHold hold() {
+    return answers.or(
+        place.key() + ".hold",
+        sketch.hold,
+        JointHold.GLUED,
+        JointHold.GLUED.words(),
+        "the usual way");
+  }
+
+  private Fit fit() {
+    return new FitCompletion(sizes, place, sketch).complete(hold());
+  }
+
+  private Joint bridle(boolean corner) {
+    double t =
+        sizes.mm("tenonThickness", sketch.tenonThickness, place.railThickness() / 3, "a third");
+    return new Bridle(t, sizes.count("tenons", sketch.tenons, 1), corner, fit());
+  }
+
+  private Joint halfLap() {
+    double left =
+        sizes.mm("lapDepth", sketch.lapDepth, place.railThickness() / 2, "half of the thickness");
+    return new HalfLap(left, hold().glued(), false);
+  }
+
+  private Joint housing() {
+    double depth =
+        sizes.mm("lapDepth", sketch.lapDepth, place.postDepth() / 6, "a sixth of the post");
+    return new Housing(depth, hold().glued());
+  }
+
+  private Optional<StatedSpring> stated() {
+    Optional<RotationalStiffness> any =
+        sketch.stiffnessMean.or(() -> sketch.stiffnessLow).or(() -> sketch.stiffnessHigh);
+    if (any.isEmpty()) {
+      return Optional.empty();
+    }
+    double mean = sketch.stiffnessMean.orElse(any.get()).nmmPerRad();
+    double low = sketch.stiffnessLow.map(RotationalStiffness::nmmPerRad).orElse(mean);
+    double high = sketch.stiffnessHigh.map(RotationalStiffness::nmmPerRad).orElse(mean);
+    if (!(low > 0 && low <= mean && mean <= high)) {
+      answers.fault(
+          place.key() + ".stiffnessMean",
+          "%s, %s, %s".formatted(show(low), show(mean), show(high)),
+          "the three stiffnesses must be above 0 and rise from low to high");
+      return Optional.empty();
+    }
+    return Optional.of(new StatedSpring(low, mean, high, OptionalDouble.empty()));
+  }
+
+  private static String show(double stiffness) {
+    return RotationalStiffness.ofNmmPerRad(stiffness).toString();
+  }
+
+  /** Reads the sizes of one joint and notes those that it fills in. */
+  record Sizes(Answers answers, String key) {
+
+    double mm(String name, Optional<Length> given, double byDefault, String reason) {
+      if (given.isPresent()) {
+        return given.get().mm();
+      }
+      double rounded = Math.max(1, Math.round(byDefault));
+      return answers.or(
+          key + "." + name, Optional.empty(), rounded, Length.ofMm(rounded).toString(), reason);
+    }
+
+    int count(String name, Optional<Integer> given, int byDefault) {
+      return answers.or(
+          key + "." + name, given, byDefault, Integer.toString(byDefault), "the usual number");
+    }
+  }
+}

@@ -1,0 +1,24 @@
+package org.stoutwork.bench.sketch;
+
+/** The kinds of joint that a maker can name. */
+public enum JointKind {
+  MORTISE_AND_TENON("mortise and tenon"),
+  BRIDLE("bridle"),
+  CORNER_BRIDLE("corner bridle"),
+  BED_BOLT("stub tenon and bed bolt"),
+  LOOSE_WEDGE("loose-wedge tenon"),
+  HALF_LAP("half-lap"),
+  DOWELLED("dowelled butt"),
+  HOUSING("housing");
+
+  private final String words;
+
+  JointKind(String words) {
+    this.words = words;
+  }
+
+  /** The kind as it is written and printed. */
+  public String words() {
+    return words;
+  }
+}

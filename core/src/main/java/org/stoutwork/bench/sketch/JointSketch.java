@@ -1,0 +1,205 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.Optional;
+import org.stoutwork.quantity.Force;
+import org.stoutwork.quantity.Length;
+import org.stoutwork.quantity.RotationalStiffness;
+
+/**
+ * What a maker says of a joint: its kind, and as many of its sizes as matter.
+ *
+ * <p>Anything left out is filled in by {@link BenchSketch#complete}. Not thread-safe: one maker,
+ * one sketch.
+ */
+public final class JointSketch {
+
+  Optional<JointKind> kind = Optional.empty();
+  Optional<JointHold> hold = Optional.empty();
+  Optional<Length> tenonHeight = Optional.empty();
+  Optional<Length> tenonThickness = Optional.empty();
+  Optional<Length> tenonLength = Optional.empty();
+  Optional<Length> shoulderBelow = Optional.empty();
+  Optional<Integer> tenons = Optional.empty();
+  Optional<Boolean> through = Optional.empty();
+  Optional<Length> haunchHeight = Optional.empty();
+  Optional<Length> haunchLength = Optional.empty();
+  Optional<Length> play = Optional.empty();
+  Optional<Integer> wedges = Optional.empty();
+  Optional<Length> pegDiameter = Optional.empty();
+  Optional<Integer> pegs = Optional.empty();
+  Optional<Length> drawboreOffset = Optional.empty();
+  Optional<Length> pegFromShoulder = Optional.empty();
+  Optional<Integer> bolts = Optional.empty();
+  Optional<Length> boltDiameter = Optional.empty();
+  Optional<Length> boltSpacing = Optional.empty();
+  Optional<Length> nutFromEnd = Optional.empty();
+  Optional<Force> preload = Optional.empty();
+  Optional<Integer> dowels = Optional.empty();
+  Optional<Length> dowelDiameter = Optional.empty();
+  Optional<Length> lapDepth = Optional.empty();
+  Optional<RotationalStiffness> stiffnessLow = Optional.empty();
+  Optional<RotationalStiffness> stiffnessMean = Optional.empty();
+  Optional<RotationalStiffness> stiffnessHigh = Optional.empty();
+
+  /** Sets the kind. */
+  public JointSketch kind(JointKind value) {
+    kind = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how it is held. */
+  public JointSketch hold(JointHold value) {
+    hold = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the height of the tenon along the depth of its piece. */
+  public JointSketch tenonHeight(Length value) {
+    tenonHeight = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the thickness of the tenon. */
+  public JointSketch tenonThickness(Length value) {
+    tenonThickness = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the length of the tenon into the mortise. */
+  public JointSketch tenonLength(Length value) {
+    tenonLength = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the shoulder below the tenon. */
+  public JointSketch shoulderBelow(Length value) {
+    shoulderBelow = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how many tenons stand side by side, 1 or 2. */
+  public JointSketch tenons(int value) {
+    tenons = Optional.of(value);
+    return this;
+  }
+
+  /** Sets whether the mortise goes through. */
+  public JointSketch through(boolean value) {
+    through = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the height of the haunch. */
+  public JointSketch haunchHeight(Length value) {
+    haunchHeight = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the length of the haunch. */
+  public JointSketch haunchLength(Length value) {
+    haunchLength = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the total play of a dry tenon. */
+  public JointSketch play(Length value) {
+    play = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how many wedges spread the tenon, 1 or 2. */
+  public JointSketch wedges(int value) {
+    wedges = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the diameter of a peg. */
+  public JointSketch pegDiameter(Length value) {
+    pegDiameter = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how many pegs there are. */
+  public JointSketch pegs(int value) {
+    pegs = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the drawbore offset. */
+  public JointSketch drawboreOffset(Length value) {
+    drawboreOffset = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the distance of the pegs from the shoulder. */
+  public JointSketch pegFromShoulder(Length value) {
+    pegFromShoulder = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how many bed bolts there are, 1 or 2. */
+  public JointSketch bolts(int value) {
+    bolts = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the diameter of a bolt. */
+  public JointSketch boltDiameter(Length value) {
+    boltDiameter = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the distance of two bolts. */
+  public JointSketch boltSpacing(Length value) {
+    boltSpacing = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the distance of the nut from the end of its piece. */
+  public JointSketch nutFromEnd(Length value) {
+    nutFromEnd = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the preload that a bolt keeps. */
+  public JointSketch preload(Force value) {
+    preload = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how many dowels there are. */
+  public JointSketch dowels(int value) {
+    dowels = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the diameter of a dowel. */
+  public JointSketch dowelDiameter(Length value) {
+    dowelDiameter = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the thickness that a lap leaves, or the depth of a housing. */
+  public JointSketch lapDepth(Length value) {
+    lapDepth = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the lowest stiffness, stated by you. */
+  public JointSketch stiffnessLow(RotationalStiffness value) {
+    stiffnessLow = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the mean stiffness, stated by you. */
+  public JointSketch stiffnessMean(RotationalStiffness value) {
+    stiffnessMean = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the highest stiffness, stated by you. */
+  public JointSketch stiffnessHigh(RotationalStiffness value) {
+    stiffnessHigh = Optional.of(value);
+    return this;
+  }
+}

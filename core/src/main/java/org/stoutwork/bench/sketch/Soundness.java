@@ -1,0 +1,125 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.List;
+import org.stoutwork.bench.EndFrame;
+import org.stoutwork.bench.Layout;
+import org.stoutwork.bench.Rail;
+import org.stoutwork.bench.Stretcher;
+import org.stoutwork.bench.StretcherLine;
+import org.stoutwork.bench.Top;
+import org.stoutwork.quantity.Length;
+
+/**
+ * Refuses what cannot stand where it is said to stand: parts outside others, parts in one place.
+ */
+final class Soundness {
+
+  private static final double LEAST_GAP = 50;
+
+  private final Answers answers;
+  private final Top top;
+  private final double height;
+
+  Soundness(Answers answers, Top top, double height) {
+    this.answers = answers;
+    this.top = top;
+    this.height = height;
+  }
+
+  void check(List<EndFrame> frames, List<Stretcher> stretchers) {
+    if (frames.size() < 2) {
+      answers.fault(
+          "endFrames", "%d of them".formatted(frames.size()), "a bench needs two or more");
+      return;
+    }
+    for (int i = 0; i < frames.size(); i++) {
+      legsUnderTop(i, frames.get(i));
+      if (i > 0) {
+        apart(i, frames.get(i - 1), frames.get(i));
+      }
+    }
+    oneRoom(frames, stretchers);
+  }
+
+  private void legsUnderTop(int i, EndFrame frame) {
+    double half = frame.leg().along().mm() / 2;
+    double length = top.length().mm();
+    if (frame.at().mm() - half < 0 || frame.at().mm() + half > length) {
+      answers.fault(
+          "endFrames[%d].at".formatted(i),
+          frame.at() + ", which puts a leg outside the top",
+          "%s to %s is allowed for legs of %s"
+              .formatted(Length.ofMm(half), Length.ofMm(length - half), frame.leg().along()));
+    }
+    double taken = frame.frontInset().mm() + frame.backInset().mm() + 2 * frame.leg().across().mm();
+    double left = top.width().mm() - taken;
+    if (left < LEAST_GAP) {
+      answers.fault(
+          "endFrames[%d].legs".formatted(i),
+          "two legs of %s with insets %s and %s"
+              .formatted(frame.leg().across(), frame.frontInset(), frame.backInset()),
+          "a top %s wide leaves %s between them; at least %s is needed for a rail"
+              .formatted(top.width(), Length.ofMm(left), Length.ofMm(LEAST_GAP)));
+    }
+    double roomForLegs =
+        height - top.thicknessMm() - Layout.legBottom(frame) - frame.topRail().depth().mm();
+    if (roomForLegs < LEAST_GAP) {
+      answers.fault(
+          "height",
+          Length.ofMm(height).toString(),
+          "top, top rail and foot leave %s of leg; at least %s is needed"
+              .formatted(Length.ofMm(roomForLegs), Length.ofMm(LEAST_GAP)));
+    }
+  }
+
+  private void apart(int i, EndFrame before, EndFrame frame) {
+    double gap =
+        frame.at().mm()
+            - before.at().mm()
+            - (frame.leg().along().mm() + before.leg().along().mm()) / 2;
+    if (gap < LEAST_GAP) {
+      answers.fault(
+          "endFrames[%d].at".formatted(i),
+          frame.at() + ", which overlaps or nearly touches the frame before it",
+          "end frames are named from left to right with at least %s between their legs"
+              .formatted(Length.ofMm(LEAST_GAP)));
+    }
+  }
+
+  /** Two stretchers on one line may not take the same height. */
+  private void oneRoom(List<EndFrame> frames, List<Stretcher> stretchers) {
+    for (int i = 0; i < stretchers.size(); i++) {
+      Stretcher a = stretchers.get(i);
+      for (int k = 0; k < i; k++) {
+        Stretcher b = stretchers.get(k);
+        double clear =
+            Math.abs(a.centreAt().mm() - b.centreAt().mm()) - (a.endDepthMm() + b.endDepthMm()) / 2;
+        if (a.line() == b.line() && clear < 0) {
+          answers.fault(
+              "stretchers[%d]".formatted(i),
+              "in the place of stretchers[%d]".formatted(k),
+              "two stretchers on the %s line must be clear of one another; move one by %s"
+                  .formatted(a.line().words(), Length.ofMm(-clear)));
+        }
+      }
+      middleMeetsRail(i, a, frames);
+    }
+  }
+
+  private void middleMeetsRail(int i, Stretcher stretcher, List<EndFrame> frames) {
+    if (stretcher.line() != StretcherLine.MIDDLE) {
+      return;
+    }
+    for (EndFrame frame : frames) {
+      Rail rail = Layout.railNear(frame, stretcher.centreAt().mm());
+      double off = Math.abs(rail.centreAt().mm() - stretcher.centreAt().mm());
+      if (off > rail.depth().mm() / 2) {
+        answers.fault(
+            "stretchers[%d]".formatted(i),
+            "a middle stretcher with its middle %s above the floor".formatted(stretcher.centreAt()),
+            "it must meet a rail; the nearest of the %s end frame has its middle at %s"
+                .formatted(frame.name(), rail.centreAt()));
+      }
+    }
+  }
+}

@@ -1,0 +1,135 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.stoutwork.bench.BenchJoint;
+import org.stoutwork.bench.EndExtension;
+import org.stoutwork.bench.EndFrame;
+import org.stoutwork.bench.LayerHold;
+import org.stoutwork.bench.Layout;
+import org.stoutwork.bench.Leg;
+import org.stoutwork.bench.Rail;
+import org.stoutwork.bench.Stretcher;
+import org.stoutwork.bench.StretcherLine;
+import org.stoutwork.bench.sketch.Answers.Range;
+import org.stoutwork.quantity.Length;
+
+/** Completes the stretchers. */
+final class StretcherCompletion {
+
+  private static final Range THICKNESS = new Range(12, 200);
+  private static final Range DEPTH = new Range(25, 500);
+
+  private final Answers answers;
+  private final WoodNames woods;
+  private final EndFrame frame;
+  private final double underside;
+
+  StretcherCompletion(Answers answers, WoodNames woods, EndFrame frame, double underside) {
+    this.answers = answers;
+    this.woods = woods;
+    this.frame = frame;
+    this.underside = underside;
+  }
+
+  List<Stretcher> complete(List<StretcherSketch> given) {
+    List<StretcherSketch> all = given.isEmpty() ? two() : given;
+    List<Stretcher> out = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      out.add(one("stretchers[%d]".formatted(i), all.get(i)));
+    }
+    return out;
+  }
+
+  private List<StretcherSketch> two() {
+    answers.or(
+        "stretchers",
+        Optional.empty(),
+        0,
+        "one in front and one at the back",
+        "a bench without stretchers stands only by its top");
+    return List.of(
+        new StretcherSketch().line(StretcherLine.FRONT),
+        new StretcherSketch().line(StretcherLine.BACK));
+  }
+
+  private Stretcher one(String key, StretcherSketch s) {
+    StretcherLine line =
+        answers.or(key + ".line", s.line, StretcherLine.FRONT, "front", "where none is named");
+    Length depth =
+        answers.length(key + ".depth", s.depth, () -> 120.0, DEPTH, "a usual depth of stretcher");
+    Length thickness =
+        answers.length(
+            key + ".thickness",
+            s.thickness,
+            () -> Math.round(frame.leg().across().mm() * 0.1) * 5.0,
+            THICKNESS,
+            "half of the leg, to the nearest 5 mm");
+    double floor = Layout.legBottom(frame);
+    Length centre =
+        Heights.centre(
+            answers,
+            key,
+            Heights.of(s),
+            depth.mm(),
+            new Heights.Room(floor, underside, floor + 150),
+            "lower edge 150 mm above the floor or the foot");
+    Optional<EndExtension> extension = extension(key, s, depth);
+    LayerHold hold = s.hold.orElseGet(LayerHold.Loose::new);
+    double endDepth = extension.map(e -> e.depth().mm()).orElse(depth.mm());
+    JointPlace place = place(key, line, endDepth, thickness.mm(), centre.mm());
+    BenchJoint joint = JointCompletion.complete(answers, place, s.joint);
+    String name = s.name.orElseGet(() -> nameOf(line, centre.mm()));
+    String wood = woods.of(key + ".wood", s.wood);
+    return new Stretcher(name, line, wood, thickness, depth, centre, extension, hold, joint);
+  }
+
+  private Optional<EndExtension> extension(String key, StretcherSketch s, Length depth) {
+    if (s.endDepth.isEmpty() && s.endLength.isEmpty()) {
+      return Optional.empty();
+    }
+    Length endDepth =
+        answers.length(
+            key + ".endDepth",
+            s.endDepth,
+            () -> depth.mm() * 1.5,
+            new Range(depth.mm(), 500),
+            "one and a half times the depth of the stretcher");
+    Length endLength =
+        answers.length(
+            key + ".endLength",
+            s.endLength,
+            () -> 2 * depth.mm(),
+            new Range(20, 1000),
+            "twice the depth of the stretcher");
+    return Optional.of(new EndExtension(endDepth, endLength));
+  }
+
+  private JointPlace place(
+      String key, StretcherLine line, double depth, double thickness, double centre) {
+    if (line != StretcherLine.MIDDLE) {
+      Leg leg = frame.leg();
+      return new JointPlace(
+          key + ".joint",
+          depth,
+          thickness,
+          leg.along().mm(),
+          leg.across().mm(),
+          JointPlace.Usual.BOLTED);
+    }
+    Rail rail = Layout.railNear(frame, centre);
+    return new JointPlace(
+        key + ".joint",
+        depth,
+        thickness,
+        rail.thickness().mm(),
+        rail.length().mm(),
+        JointPlace.Usual.GLUED);
+  }
+
+  private String nameOf(StretcherLine line, double centre) {
+    String level = centre > underside * 0.6 ? "upper" : "lower";
+    return level + " " + line.words() + " stretcher";
+  }
+}

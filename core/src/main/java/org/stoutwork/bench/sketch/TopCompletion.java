@@ -1,0 +1,104 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.LayerHold;
+import org.stoutwork.bench.Top;
+import org.stoutwork.bench.TopFixing;
+import org.stoutwork.bench.TopLayer;
+import org.stoutwork.bench.sketch.Answers.Range;
+import org.stoutwork.quantity.Length;
+
+/** Completes the top. */
+final class TopCompletion {
+
+  private static final Range LENGTH = new Range(400, 6000);
+  private static final Range WIDTH = new Range(150, 2000);
+  private static final Range THICKNESS = new Range(6, 250);
+
+  private final Answers answers;
+  private final WoodNames woods;
+
+  TopCompletion(Answers answers, WoodNames woods) {
+    this.answers = answers;
+    this.woods = woods;
+  }
+
+  Top complete(TopSketch t) {
+    Length length =
+        answers.length("top.length", t.length, () -> 1800.0, LENGTH, "a usual length of bench");
+    Length width =
+        answers.length("top.width", t.width, () -> 600.0, WIDTH, "a usual width of bench");
+    List<TopLayer> layers = t.layers.isEmpty() ? List.of(single(t)) : layers(t);
+    LayerHold hold = new LayerHold.Glued();
+    if (layers.size() > 1) {
+      hold = answers.or("top.hold", t.hold, hold, "glued", "where not said");
+    }
+    if (hold instanceof LayerHold.Screwed && layers.size() > 2) {
+      answers.fault(
+          "top.hold",
+          "screwed with %d layers".formatted(layers.size()),
+          "screwed tops are covered up to two layers; glue them or say loose");
+    }
+    return new Top(length, width, layers, hold, fixing(t));
+  }
+
+  private TopLayer single(TopSketch t) {
+    Length thickness =
+        answers.length(
+            "top.thickness", t.thickness, () -> 70.0, THICKNESS, "a usual thickness of solid top");
+    return new TopLayer(woods.of("top.wood", t.wood), thickness, t.grain.orElse(Grain.ALONG));
+  }
+
+  private List<TopLayer> layers(TopSketch t) {
+    t.thickness.ifPresent(
+        given ->
+            answers.fault(
+                "top.thickness",
+                given.toString(),
+                "a top of layers is as thick as they are; leave the thickness out"));
+    List<TopLayer> out = new ArrayList<>();
+    for (int i = 0; i < t.layers.size(); i++) {
+      LayerSketch layer = t.layers.get(i);
+      String key = "top.layers[%d]".formatted(i);
+      Length thickness =
+          answers.length(
+              key + ".thickness", layer.thickness, () -> 18.0, THICKNESS, "a usual sheet");
+      Grain grain = answers.or(key + ".grain", layer.grain, Grain.ALONG, "along", "where not said");
+      out.add(new TopLayer(woods.of(key + ".wood", layer.wood), thickness, grain));
+    }
+    return out;
+  }
+
+  private TopFixing fixing(TopSketch t) {
+    FixingSketch f = t.fixing.orElseGet(FixingSketch::new);
+    Length screw =
+        answers.length(
+            "top.fixing.screwDiameter",
+            f.screwDiameter,
+            () -> 8.0,
+            new Range(3, 16),
+            "a usual coach screw");
+    Length thread =
+        answers.length(
+            "top.fixing.threadLength",
+            f.threadLength,
+            () -> 4 * screw.mm(),
+            new Range(10, 200),
+            "four diameters of thread in the top");
+    Length hole =
+        answers.length(
+            "top.fixing.holeDiameter",
+            f.holeDiameter,
+            () -> screw.mm() + 4,
+            new Range(screw.mm(), 80),
+            "4 mm wider than the screw, so that the top can move");
+    int perRail = answers.or("top.fixing.perRail", f.perRail, 3, "3", "front, middle and back");
+    if (perRail < 1 || perRail > 20) {
+      answers.fault("top.fixing.perRail", Integer.toString(perRail), "1 to 20 is allowed");
+      perRail = 3;
+    }
+    return new TopFixing(screw, thread, hole, perRail);
+  }
+}

@@ -1,0 +1,79 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.LayerHold;
+import org.stoutwork.quantity.Length;
+
+/**
+ * What a maker says of the top.
+ *
+ * <p>Anything left out is filled in by {@link BenchSketch#complete}. Not thread-safe: one maker,
+ * one sketch.
+ */
+public final class TopSketch {
+
+  Optional<Length> length = Optional.empty();
+  Optional<Length> width = Optional.empty();
+  Optional<Length> thickness = Optional.empty();
+  Optional<String> wood = Optional.empty();
+  Optional<Grain> grain = Optional.empty();
+  final List<LayerSketch> layers = new ArrayList<>();
+  Optional<LayerHold> hold = Optional.empty();
+  Optional<FixingSketch> fixing = Optional.empty();
+
+  /** Sets the length along the bench. */
+  public TopSketch length(Length value) {
+    length = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the width across it. */
+  public TopSketch width(Length value) {
+    width = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the thickness of a top of one layer. */
+  public TopSketch thickness(Length value) {
+    thickness = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the wood of a top of one layer. */
+  public TopSketch wood(String value) {
+    wood = Optional.of(value);
+    return this;
+  }
+
+  /** Sets which way the grain of a top of one layer runs. */
+  public TopSketch grain(Grain value) {
+    grain = Optional.of(value);
+    return this;
+  }
+
+  /** Adds a layer, the lowest first. */
+  public TopSketch layer(Consumer<LayerSketch> words) {
+    LayerSketch next = new LayerSketch();
+    words.accept(next);
+    layers.add(next);
+    return this;
+  }
+
+  /** Sets how the layers are held together. */
+  public TopSketch hold(LayerHold value) {
+    hold = Optional.of(value);
+    return this;
+  }
+
+  /** Describes the screws that hold the top down; may be called again to add to it. */
+  public TopSketch fixing(Consumer<FixingSketch> words) {
+    FixingSketch part = fixing.orElseGet(FixingSketch::new);
+    words.accept(part);
+    fixing = Optional.of(part);
+    return this;
+  }
+}

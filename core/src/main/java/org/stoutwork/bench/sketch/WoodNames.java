@@ -1,0 +1,124 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.stoutwork.bench.Timber;
+import org.stoutwork.wood.Species;
+import org.stoutwork.wood.StrengthClass;
+import org.stoutwork.wood.Wood;
+import org.stoutwork.wood.WoodGroup;
+import org.stoutwork.wood.catalogue.Lookup;
+import org.stoutwork.wood.catalogue.WoodCatalogue;
+import org.stoutwork.wood.grade.Growth;
+
+/** Finds the woods that a description names and keeps what is known of each. */
+final class WoodNames {
+
+  private static final int NEAREST = 3;
+
+  private final Answers answers;
+  private final WoodCatalogue catalogue;
+  private final Optional<String> main;
+  private final Growth growth;
+  private final Optional<StrengthClass> graded;
+  private final Map<String, Timber> timbers = new LinkedHashMap<>();
+  private boolean missingSaid;
+
+  WoodNames(
+      Answers answers,
+      WoodCatalogue catalogue,
+      Optional<String> main,
+      Growth growth,
+      Optional<String> gradedAs) {
+    this.answers = answers;
+    this.catalogue = catalogue;
+    this.main = main;
+    this.growth = growth;
+    this.graded = gradedAs.flatMap(this::strengthClass);
+  }
+
+  private Optional<StrengthClass> strengthClass(String name) {
+    Optional<Wood> found = catalogue.find(name).wood();
+    if (found.isPresent() && found.get() instanceof StrengthClass known) {
+      return Optional.of(known);
+    }
+    String all =
+        catalogue.strengthClasses().stream()
+            .map(StrengthClass::key)
+            .collect(Collectors.joining(", "));
+    answers.fault("gradedAs", "\"" + name + "\"", "a strength class is one of " + all);
+    return Optional.empty();
+  }
+
+  /** The key of the wood of a part: its own, or that of the whole bench. */
+  String of(String key, Optional<String> own) {
+    Optional<String> asked = own.or(() -> main);
+    if (asked.isEmpty()) {
+      sayMissing();
+      return "";
+    }
+    return resolve(own.isPresent() ? key : "wood", asked.get());
+  }
+
+  private void sayMissing() {
+    if (!missingSaid) {
+      missingSaid = true;
+      answers.fault(
+          "wood", "missing", "name the wood, such as \"beech, European\", \"ash, white\" or C24");
+    }
+  }
+
+  private String resolve(String key, String asked) {
+    Lookup lookup = catalogue.find(asked);
+    if (lookup.wood().isPresent()) {
+      Wood wood = lookup.wood().get();
+      timbers.computeIfAbsent(wood.key(), k -> timber(wood));
+      return wood.key();
+    }
+    answers.fault(fault(key, asked, lookup));
+    return "";
+  }
+
+  private static BenchFault fault(String key, String asked, Lookup lookup) {
+    String given = "\"" + asked + "\"";
+    if (lookup instanceof Lookup.Ambiguous several) {
+      String names = several.candidates().stream().map(Wood::key).collect(Collectors.joining(", "));
+      return BenchFault.of(key, given, "it could be any of " + names + "; say which");
+    }
+    Lookup.Unknown unknown = (Lookup.Unknown) lookup;
+    String near =
+        unknown.nearest().stream().limit(NEAREST).map(Wood::key).collect(Collectors.joining(", "));
+    return BenchFault.of(key, given, "no such wood is known; the nearest names are " + near);
+  }
+
+  private Timber timber(Wood wood) {
+    if (wood instanceof Species species) {
+      return new Timber(wood, growth, graded.filter(g -> g.group() == species.group()));
+    }
+    return new Timber(wood, growth, Optional.empty());
+  }
+
+  Map<String, Timber> timbers() {
+    return timbers;
+  }
+
+  /** Whether any wood of the bench is a strength class or was graded as one. */
+  boolean anyGraded() {
+    return graded.isPresent()
+        || timbers.values().stream().anyMatch(t -> t.wood() instanceof StrengthClass);
+  }
+
+  /** The species that have no class, which the partial factors need. */
+  String ungraded() {
+    return timbers.values().stream()
+        .filter(t -> t.wood() instanceof Species && t.gradedAs().isEmpty())
+        .map(t -> t.wood().key() + " (" + letter(((Species) t.wood()).group()) + ")")
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String letter(WoodGroup group) {
+    return group == WoodGroup.HARDWOOD ? "a class D" : "a class C";
+  }
+}

@@ -1,0 +1,108 @@
+package org.stoutwork.joint;
+
+import org.stoutwork.fastener.Bolt;
+
+/**
+ * A stub tenon drawn up by one or two bed bolts that run through the post into a nut in the rail.
+ *
+ * @param height of the stub tenon, mm
+ * @param thickness of the stub tenon, mm
+ * @param length of the stub tenon, mm
+ * @param shoulderBelow mm
+ * @param bolt with the washer on the post
+ * @param bolts 1, or 2 one above the other
+ * @param spacing between two bolts along the rail's depth, mm; 0 for one
+ * @param nut in the rail
+ * @param preload that one bolt keeps after tightening, N; 0 if it may work loose
+ */
+public record BoltedTenon(
+    double height,
+    double thickness,
+    double length,
+    double shoulderBelow,
+    Bolt bolt,
+    int bolts,
+    double spacing,
+    Nut nut,
+    double preload)
+    implements Joint {
+
+  /**
+   * A barrel nut, or a nut held captive in a slot of the rail.
+   *
+   * @param diameter of the barrel, or width of the captive nut's plate, mm
+   * @param length across the rail's thickness that bears on wood, mm
+   * @param fromEnd distance of its middle from the shoulder, mm
+   * @param round whether it is a barrel
+   */
+  public record Nut(double diameter, double length, double fromEnd, boolean round) {
+
+    /** Checks the nut. */
+    public Nut {
+      JointFault.requirePositive("nut diameter", diameter);
+      JointFault.requirePositive("nut length", length);
+      JointFault.requireAtLeast(
+          "distance of the nut from the rail's end",
+          fromEnd,
+          diameter,
+          "one diameter, or no wood is left to hold it");
+    }
+  }
+
+  /** Checks tenon and bolts. */
+  public BoltedTenon {
+    JointFault.requirePositive("tenon height", height);
+    JointFault.requirePositive("tenon thickness", thickness);
+    JointFault.requirePositive("tenon length", length);
+    JointFault.requireAtLeast("shoulder below the tenon", shoulderBelow, 0, "0 mm for none");
+    JointFault.requireCount("number of bolts", bolts, 1, 2);
+    if (bolts == 2) {
+      JointFault.requireAtLeast(
+          "bolt spacing", spacing, 2 * bolt.diameter(), "two diameters between bolts");
+    }
+    JointFault.requireAtLeast("preload", preload, 0, "0 for a bolt that may work loose");
+  }
+
+  /** Length of bolt between washer and nut, mm. */
+  public double gripLength(Members members) {
+    return members.postDepth() + nut.fromEnd();
+  }
+
+  @Override
+  public String title() {
+    return "stub tenon with " + (bolts == 1 ? "a bed bolt" : "two bed bolts");
+  }
+
+  @Override
+  public void requireFits(Members members) {
+    JointFault.requireAtMost(
+        "tenon thickness",
+        thickness,
+        Math.min(members.postThickness() - 2, members.railThickness()),
+        "the thickness of the rail and of the post with two cheeks");
+    JointFault.requireAtMost(
+        "tenon height with the shoulder below",
+        height + shoulderBelow,
+        members.railDepth(),
+        "the depth of the rail");
+    JointFault.requireAtMost(
+        "tenon length", length, members.postDepth() - 1, "or the mortise comes out at the back");
+    JointFault.requireAtMost(
+        "nut length", nut.length(), members.railThickness(), "the thickness of the rail");
+    JointFault.requireAtMost(
+        "bolt spacing",
+        spacing + 2 * bolt.diameter(),
+        members.railDepth(),
+        "the depth of the rail with a diameter beyond each bolt");
+    JointFault.requireAtMost(
+        "washer diameter",
+        bolt.washer().outer(),
+        members.postThickness(),
+        "the thickness of the post");
+  }
+
+  @Override
+  public <R> R fold(Cases<R> cases) {
+    return cases.boltedTenon(this);
+  }
+}

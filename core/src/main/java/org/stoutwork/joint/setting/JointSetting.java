@@ -1,0 +1,52 @@
+package org.stoutwork.joint.setting;
+
+import org.stoutwork.joint.Joint;
+
+/**
+ * What a joint connects.
+ *
+ * @param members sizes of rail and post
+ * @param postFace rings of the post in the rail's direction, that is behind the shoulder
+ * @param railDepth rings of the rail along its depth
+ * @param rail elastic values of the rail
+ * @param post elastic values of the post
+ * @param glue used wherever the joint is glued
+ * @param postBeyond wood of the post beyond the mortise to its end, mm; unlimited if it runs on
+ * @param angle between the rail's axis and the grain of the post, degrees, 90 if square
+ */
+public record JointSetting(
+    Joint.Members members,
+    FaceGrain postFace,
+    FaceGrain railDepth,
+    TimberStiffness rail,
+    TimberStiffness post,
+    Glue glue,
+    double postBeyond,
+    double angle) {
+
+  /** Checks distance and angle. */
+  public JointSetting {
+    if (!(postBeyond >= 0)) {
+      throw new IllegalArgumentException(
+          "wood beyond the mortise cannot be less than 0 mm; it was " + postBeyond);
+    }
+    if (!(angle > 30 && angle <= 90)) {
+      throw new IllegalArgumentException(
+          "rail and post must meet at more than 30° and at most 90°; the angle was " + angle);
+    }
+  }
+
+  /** A square joint in the length of a post, in PVA, rings unknown. */
+  public static JointSetting square(
+      Joint.Members members, TimberStiffness rail, TimberStiffness post) {
+    return new JointSetting(
+        members,
+        FaceGrain.MIXED,
+        FaceGrain.MIXED,
+        rail,
+        post,
+        Glue.PVA,
+        Double.POSITIVE_INFINITY,
+        90);
+  }
+}

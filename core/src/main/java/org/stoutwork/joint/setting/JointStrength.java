@@ -1,0 +1,12 @@
+package org.stoutwork.joint.setting;
+
+/**
+ * What the strength of a joint is judged with.
+ *
+ * @param rail strengths of the rail
+ * @param post strengths of the post
+ * @param family of formulas, the same basis as the strengths
+ * @param lasting whether the actions last: glue that creeps is cautioned
+ */
+public record JointStrength(
+    TimberStrength rail, TimberStrength post, StrengthFamily family, boolean lasting) {}

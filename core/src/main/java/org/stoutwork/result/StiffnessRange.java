@@ -1,0 +1,21 @@
+package org.stoutwork.result;
+
+/**
+ * A value at the low, mean and high stiffness of the joints.
+ *
+ * @param low with joints at their softest
+ * @param mean with joints at their mean
+ * @param high with joints at their stiffest
+ */
+public record StiffnessRange(double low, double mean, double high) {
+
+  /** The largest of the three. */
+  public double largest() {
+    return Math.max(low, Math.max(mean, high));
+  }
+
+  /** The smallest of the three. */
+  public double smallest() {
+    return Math.min(low, Math.min(mean, high));
+  }
+}

@@ -1,0 +1,106 @@
+package org.stoutwork.section;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Layers on one another, bent flatwise.
+ *
+ * @param b width, mm, positive
+ * @param layers from the lowest to the uppermost; at least one
+ * @param bond how they hold together
+ */
+public record LayeredSection(double b, List<Layer> layers, LayerBond bond) {
+
+  /**
+   * @throws IllegalArgumentException if there is no layer, the width is not positive, or screws
+   *     hold more than two layers (the method covers two)
+   */
+  public LayeredSection {
+    layers = List.copyOf(layers);
+    if (layers.isEmpty() || !(b > 0)) {
+      throw new IllegalArgumentException(
+          "a layered section needs a positive width and a layer; given %s mm and %d layers"
+              .formatted(b, layers.size()));
+    }
+    if (bond instanceof LayerBond.Screwed && layers.size() > 2) {
+      throw new IllegalArgumentException(
+          "screwed layers are covered up to two; given " + layers.size());
+    }
+  }
+
+  /** Whole thickness, mm. */
+  public double thickness() {
+    return layers.stream().mapToDouble(Layer::thickness).sum();
+  }
+
+  /**
+   * Bending stiffness EI, N·mm².
+   *
+   * @param span of a simply supported length under the load, mm; only screwed layers depend on it
+   */
+  public double bendingStiffness(double span) {
+    if (layers.size() == 1 || bond instanceof LayerBond.Loose) {
+      return ownStiffness();
+    }
+    return bond instanceof LayerBond.Screwed screws
+        ? screwedStiffness(screws, span)
+        : gluedStiffness();
+  }
+
+  /** Σ E·b·t³/12: each layer bends about its own middle. */
+  private double ownStiffness() {
+    return layers.stream()
+        .mapToDouble(l -> l.modulus() * new Rectangle(b, l.thickness()).secondMoment())
+        .sum();
+  }
+
+  /** Transformed section: Σ E(I + A·z²) about the common neutral axis. */
+  private double gluedStiffness() {
+    double axis = neutralAxis();
+    List<Double> middles = middles();
+    double sum = ownStiffness();
+    for (int i = 0; i < layers.size(); i++) {
+      double z = middles.get(i) - axis;
+      sum += axial(i) * z * z;
+    }
+    return sum;
+  }
+
+  /** Neutral axis of the glued stack, mm above its underside. */
+  public double neutralAxis() {
+    List<Double> middles = middles();
+    double moment = 0;
+    double stiffness = 0;
+    for (int i = 0; i < layers.size(); i++) {
+      moment += axial(i) * middles.get(i);
+      stiffness += axial(i);
+    }
+    return moment / stiffness;
+  }
+
+  /**
+   * Two layers with slip under a half-sine load (EN 1995-1-1 Annex B, from memory, in the symmetric
+   * form for two layers): Σ E·I + z²/(1/EA_1 + 1/EA_2 + π²·s/(rows·K·L²)).
+   */
+  private double screwedStiffness(LayerBond.Screwed screws, double span) {
+    double z = (layers.get(0).thickness() + layers.get(1).thickness()) / 2;
+    double slip =
+        Math.PI * Math.PI * screws.spacing() / (screws.rows() * screws.slipModulus() * span * span);
+    return ownStiffness() + z * z / (1 / axial(0) + 1 / axial(1) + slip);
+  }
+
+  private double axial(int i) {
+    return layers.get(i).modulus() * b * layers.get(i).thickness();
+  }
+
+  private List<Double> middles() {
+    List<Double> out = new ArrayList<>();
+    double below = 0;
+    for (Layer layer : layers) {
+      out.add(below + layer.thickness() / 2);
+      below += layer.thickness();
+    }
+    return out;
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * Cross-sections: rectangles, what a mortise leaves of one, layers glued, screwed or loose on one
+ * another, and the constants of torsion and shear.
+ *
+ * <p>Takes moduli as numbers, so it knows no species. Sizes in mm, moduli in MPa. Start at {@link
+ * org.stoutwork.section.Rectangle}. Uses {@code quantity}, {@code source} and {@code working}.
+ */
+package org.stoutwork.section;

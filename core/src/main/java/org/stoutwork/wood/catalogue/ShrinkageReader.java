@@ -1,0 +1,69 @@
+package org.stoutwork.wood.catalogue;
+
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.source.Mark;
+import org.stoutwork.source.Source;
+import org.stoutwork.table.Row;
+import org.stoutwork.wood.Property;
+import org.stoutwork.wood.Shrinkage;
+import org.stoutwork.wood.WoodGroup;
+
+/** Makes the shrinkage of a species from its row, its genus or its group. */
+final class ShrinkageReader {
+
+  private final Kin kin;
+
+  ShrinkageReader(Kin kin) {
+    this.kin = kin;
+  }
+
+  Shrinkage of(SpeciesNames species) {
+    Property radial = percent(species, "radial_pct");
+    Property tangential = percent(species, "tangential_pct");
+    return new Shrinkage(
+        radial,
+        tangential,
+        coefficient(species, "C_R_per_pct_MC", radial),
+        coefficient(species, "C_T_per_pct_MC", tangential));
+  }
+
+  Shrinkage ofGroup(WoodGroup group) {
+    Property radial = percent(kin.groupMean(group, "radial_pct"));
+    Property tangential = percent(kin.groupMean(group, "tangential_pct"));
+    return new Shrinkage(radial, tangential, fromTotal(radial), fromTotal(tangential));
+  }
+
+  private Property percent(SpeciesNames species, String column) {
+    return kin.own(species.key())
+        .filter(row -> row.number(column).isPresent())
+        .map(row -> printed(row, column, Unit.PERCENT, "mark_shrinkage"))
+        .orElseGet(() -> percent(kin.mean(species, column)));
+  }
+
+  private static Property percent(Kin.Value mean) {
+    return new Property(mean.value(), Unit.PERCENT, mean.source());
+  }
+
+  private Property coefficient(SpeciesNames species, String column, Property total) {
+    return kin.own(species.key())
+        .filter(row -> row.number(column).isPresent())
+        .map(row -> printed(row, column, Unit.ONE, "mark_coefficients"))
+        .orElseGet(() -> fromTotal(total));
+  }
+
+  private static Property printed(Row row, String column, Unit unit, String mark) {
+    return new Property(row.requiredNumber(column), unit, row.source(mark));
+  }
+
+  /** The handbook's linear law between 0 and 30 % moisture content, taken at 10 %. */
+  private static Property fromTotal(Property total) {
+    Mark mark = total.mark().weaker(Mark.DERIVED);
+    Source source =
+        new Source(
+            "C = 1/(3000/S - 20), Wood Handbook FPL-GTR-190 eq. 13-2 at 10 %, from S of "
+                + total.source().document(),
+            "",
+            mark);
+    return new Property(1 / (3000 / total.value() - 20), Unit.ONE, source);
+  }
+}

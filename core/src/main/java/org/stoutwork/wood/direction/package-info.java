@@ -1,0 +1,8 @@
+/**
+ * Stiffness along and across the grain for plates and bearings, and strength at an angle to the
+ * grain.
+ *
+ * <p>Start at {@link org.stoutwork.wood.direction.WoodStiffness}. L is along the grain, R across
+ * the growth rings, T along them. Uses {@code wood} and {@code wood.moisture}.
+ */
+package org.stoutwork.wood.direction;
