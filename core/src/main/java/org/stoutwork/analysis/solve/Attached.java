@@ -1,6 +1,8 @@
 package org.stoutwork.analysis.solve;
 
 import java.util.List;
+import java.util.Optional;
+import org.stoutwork.analysis.element.LinearForm;
 import org.stoutwork.analysis.model.Load;
 
 /** An {@link Attachment} within one system of equations. */
@@ -19,5 +21,10 @@ public interface Attached {
    */
   default List<Applied> reactions(HoldingForces forces) {
     return List.of();
+  }
+
+  /** A figure of its own as a sum of the unknowns; empty when it belongs to something else. */
+  default Optional<LinearForm> form(Response.OnPanel response) {
+    return Optional.empty();
   }
 }

@@ -12,6 +12,8 @@ import org.stoutwork.linear.SmallDense;
  * semi-definite) stiffness of the structure seen from its contacts.
  */
 final class ContactSearch {
+  private static final double POLISHED = 1e-13;
+
   private final GlobalSystem system;
   private final double[][] stiffness;
   private final double[][] shape;
@@ -66,6 +68,7 @@ final class ContactSearch {
     int[] which = which(open);
     double[] gap = new double[open.length];
     GlobalSystem.Solved solved = closed;
+    double size = Arrays.stream(closed.contactForce()).map(Math::abs).max().orElse(0);
     // A second and third round only polish the gaps.
     for (int round = 0; round < 3 && which.length > 0; round++) {
       double[] pull = new double[which.length];
@@ -74,7 +77,7 @@ final class ContactSearch {
         pull[k] = -solved.contactForce()[which[k]];
         largest = Math.max(largest, Math.abs(pull[k]));
       }
-      if (largest == 0) {
+      if (largest <= POLISHED * size) {
         break;
       }
       double[] more;

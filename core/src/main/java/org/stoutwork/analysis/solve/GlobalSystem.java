@@ -21,7 +21,7 @@ public final class GlobalSystem {
   public static final double CONDITION_LIMIT = 1e11;
 
   /** A solution is refined until its residual, relative to the forces, is below this. */
-  static final double REFINED = 1e-13;
+  static final double REFINED = 1e-12;
 
   private final Equations equations;
   private final List<Element> elements;
@@ -235,9 +235,12 @@ public final class GlobalSystem {
     }
     double[] reduced = new double[elimination.reducedSize()];
     double[] u = elimination.expand(reduced, values);
-    double size = Math.max(norm(acting), norm(internal(u)));
-    double previous = Double.POSITIVE_INFINITY;
     double[] lacking = lacking(u, acting);
+    double size = norm(acting);
+    for (int i = 0; i < u.length; i++) {
+      size = Math.max(size, inForce(i, acting[i] - lacking[i]));
+    }
+    double previous = Double.POSITIVE_INFINITY;
     for (int step = 0; step < 6; step++) {
       double[] rest = elimination.gather(lacking);
       double residual = norm(rest, elimination);
@@ -277,11 +280,23 @@ public final class GlobalSystem {
 
   /** Forces minus what the elements call for at displacements {@code u}. */
   private double[] lacking(double[] u, double[] f) {
+    if (isZero(u)) {
+      return f.clone();
+    }
     double[] internal = internal(u);
     for (int i = 0; i < internal.length; i++) {
       internal[i] = f[i] - internal[i];
     }
     return internal;
+  }
+
+  private static boolean isZero(double[] u) {
+    for (double v : u) {
+      if (v != 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Forces that the elements call for at displacements {@code u}. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.stoutwork.analysis.element.LinearForm;
 import org.stoutwork.analysis.element.PlateShell;
 import org.stoutwork.analysis.model.Direction;
@@ -221,6 +222,30 @@ final class PanelAttached implements Attached {
               : new Applied(h.at(), force, Vec3.ZERO));
     }
     return reactions;
+  }
+
+  @Override
+  public Optional<LinearForm> form(Response.OnPanel response) {
+    if (!response.panel().equals(panel.name())) {
+      return Optional.empty();
+    }
+    double[] factors =
+        PanelFunctional.of(grid, elements, response.quantity(), response.x(), response.y());
+    Map<Integer, Double> terms = new HashMap<>();
+    for (int n = 0; n < vertex.length; n++) {
+      add(terms, 6 * vertex[n], panel.place().normal(), factors[3 * n]);
+      add(terms, 6 * vertex[n] + 3, panel.place().along(), factors[3 * n + 1]);
+      add(terms, 6 * vertex[n] + 3, panel.place().across(), factors[3 * n + 2]);
+    }
+    return Optional.of(new LinearForm(terms));
+  }
+
+  private static void add(Map<Integer, Double> terms, int at, Vec3 direction, double factor) {
+    if (factor != 0) {
+      terms.merge(at, factor * direction.x(), Double::sum);
+      terms.merge(at + 1, factor * direction.y(), Double::sum);
+      terms.merge(at + 2, factor * direction.z(), Double::sum);
+    }
   }
 
   /** w, θx, θy by node from the displacements of the whole. */

@@ -92,7 +92,7 @@ public final class PanelField {
     return new Spot(i, j, PlateShape.at(snap(s), snap(t)));
   }
 
-  private static double snap(double part) {
+  static double snap(double part) {
     return Math.abs(part) < 1e-9 ? 0 : Math.abs(part - 1) < 1e-9 ? 1 : part;
   }
 

@@ -71,7 +71,7 @@ final class RandomFrames {
     double w = between(r, 35, 100);
     double h = between(r, 60, 140);
     double shear = w * h * 5 / 6;
-    double j = w * w * w * h * w / (3 * (w + h)) / w;
+    double j = 0.3 * w * w * w * h * h * h / (w * w + h * h);
     return new CrossSection(
         w * h, w * h * h * h / 12, h * w * w * w / 12, j, shear, r.nextInt(4) == 0 ? 0 : shear);
   }
