@@ -85,7 +85,6 @@ public record PanelEntry(
 
   /** Whether a point lies on the panel, edges included. */
   public boolean contains(double x, double y) {
-    double slack = 1e-9 * Math.max(length, width);
-    return x >= -slack && x <= length + slack && y >= -slack && y <= width + slack;
+    return x >= 0 && x <= length && y >= 0 && y <= width;
   }
 }
