@@ -60,12 +60,15 @@ final class NameIndex {
 
   private List<Wood> nearest(List<String> words) {
     return entries.stream()
-        .sorted(Comparator.comparingInt(e -> distance(words, e)))
-        .map(Entry::wood)
+        .map(entry -> new Scored(entry.wood(), distance(words, entry)))
+        .sorted(Comparator.comparingInt(Scored::distance))
+        .map(Scored::wood)
         .distinct()
         .limit(NEAREST_SHOWN)
         .toList();
   }
+
+  private record Scored(Wood wood, int distance) {}
 
   /** Word by word, or run together, whichever is nearer. */
   private static int distance(List<String> asked, Entry entry) {
