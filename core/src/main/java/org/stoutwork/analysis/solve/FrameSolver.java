@@ -72,7 +72,7 @@ public final class FrameSolver {
     final List<Grip> grips = new ArrayList<>();
     final List<Attached> attached = new ArrayList<>();
     final Vec3 centre;
-    final double reach;
+    double reach;
 
     Layout(FrameModel model) {
       this(model, 1);
@@ -157,6 +157,7 @@ public final class FrameSolver {
     /** Joins other things than beams. */
     void attach(List<? extends Attachment> attachments) {
       attachments.forEach(a -> attached.add(a.join(equations, vertices)));
+      reach = Math.max(reach, equations.reach());
     }
 
     private static Vec3 centre(FrameModel model) {

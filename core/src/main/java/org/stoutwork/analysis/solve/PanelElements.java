@@ -9,13 +9,13 @@ import org.stoutwork.analysis.model.PanelSection;
 /**
  * The bending elements of a grid. Cells of equal sides and section share their matrices.
  *
- * <p>A thin panel is given a transverse shear stiffness of 500 times its bending stiffness over the
+ * <p>A thin panel is given a transverse shear stiffness of 250 times its bending stiffness over the
  * mean area of a cell. The element does not lock, so this only adds a small shear deformation,
  * which falls with the square of the size of the cells just as the other errors do, and which
  * Richardson's extrapolation therefore takes out with them; the equations stay well conditioned.
  */
 final class PanelElements {
-  private static final double THIN = 500;
+  private static final double THIN = 250;
 
   private final PanelGrid grid;
   private final Matrices[][] cells;

@@ -124,6 +124,14 @@ public final class PanelFrameSolver {
     return fine.frame();
   }
 
+  /**
+   * The frame with the coarser meshes: the other half of an extrapolation, fine + (fine - coarse) /
+   * 3.
+   */
+  public PreparedFrame coarseFrame() {
+    return coarse.frame();
+  }
+
   /** The frame's model. */
   public FrameModel model() {
     return model;

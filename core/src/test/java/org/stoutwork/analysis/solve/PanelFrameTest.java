@@ -267,4 +267,56 @@ class PanelFrameTest {
             () -> solve(model, panel, PanelLoad.pressure("shelf", 1)));
     assertTrue(refused.getMessage().contains("shelf"));
   }
+
+  @Test
+  void influence_of_a_load_on_a_panel_is_found_by_reciprocity_through_the_frame() {
+    double[][] at = {{90, 70}, {1240, 70}, {1240, 520}, {90, 470}};
+    PanelPlace place = PanelPlace.flat(new Vec3(0, 0, 850));
+    PanelBuilder builder = top().place(place);
+    FrameModelBuilder frame =
+        FrameModel.builder().material("m", 11000, 690, 0).section("s", rectangle(70, 90));
+    for (int n = 0; n < 4; n++) {
+      Vec3 head = place.inSpace(at[n][0], at[n][1]).minus(new Vec3(0, 0, 21));
+      frame.node("p" + n, head).node("f" + n, head.minus(new Vec3(0, 0, 800)));
+      frame.member("leg" + n, "f" + n, "p" + n, "s", "m").fixed("f" + n);
+      builder.tie(
+          at[n][0],
+          at[n][1],
+          "p" + n,
+          Map.of(
+              Direction.UX, Link.RIGID,
+              Direction.UY, Link.elastic(900),
+              Direction.UZ, Link.RIGID));
+    }
+    PanelLoad load = PanelLoad.patch("top", 480, 333, 70, 30, 950);
+    LoadCase loadCase = LoadCase.of("load", load);
+    PanelFrameSolver solver =
+        PanelFrameSolver.prepare(frame.build(), List.of(builder.build()), List.of(loadCase))
+            .solver();
+    PanelFrameSolver.Result result = solver.solve(loadCase);
+    PanelField field = result.panels().get("top").field();
+    Influence sag =
+        solver.frame().influence(new Response.OnPanel("top", 410, 130, PanelQuantity.W));
+    assertEquals(field.wAt(410, 130), sag.of(load), 1e-8);
+    Influence moment =
+        solver.frame().influence(new Response.OnPanel("top", 410, 130, PanelQuantity.MX));
+    assertEquals(field.forcesAt(410, 130).mx(), moment.of(load), 1e-5);
+    Influence foot = solver.frame().influence(new Response.Reaction("f2", Direction.UZ));
+    assertEquals(result.frame().result().reaction("f2")[2], foot.of(load), 1e-6);
+    assertTrue(result.frame().result().equilibriumError() < 1e-9);
+  }
+
+  @Test
+  void a_panel_may_stand_without_any_frame() {
+    Panel panel =
+        top()
+            .support(PanelSupport.knifeEdge(PanelLine.x(100)))
+            .support(PanelSupport.knifeEdge(PanelLine.x(1200)))
+            .build();
+    PanelFrameSolver.Result result = solve(FrameModel.builder().build(), panel, Load.selfWeight());
+    double weight = 1.330 * 0.570 * 0.042 * 710 * 9.80665;
+    PanelResult own = result.panels().get("top");
+    assertEquals(weight, own.reactions().get(0).force() + own.reactions().get(1).force(), 1e-6);
+    assertTrue(own.equilibriumError() < 1e-9, "error " + own.equilibriumError());
+  }
 }
