@@ -6,7 +6,7 @@ import org.stoutwork.analysis.element.Beam;
 import org.stoutwork.analysis.model.Vec3;
 
 /** Displacements, reactions and member forces of one combination. Immutable. */
-public final class FrameResult implements Outcome {
+public final class FrameResult implements Outcome, HoldingForces {
   private final FrameSolver.Layout layout;
   private final String name;
   private final Loading loading;
@@ -49,6 +49,7 @@ public final class FrameResult implements Outcome {
               double[] r = reaction(node);
               sum.add(layout.model.nodes().get(node), Vec3.of(r, 0), Vec3.of(r, 3));
             });
+    layout.attached.forEach(a -> sum.addAll(a.reactions(this)));
     return sum.error();
   }
 
@@ -73,7 +74,23 @@ public final class FrameResult implements Outcome {
     return six;
   }
 
+  @Override
+  public double condition(int number) {
+    return solved.conditionForce()[number];
+  }
+
+  @Override
+  public double contact(int number) {
+    return contactForce(number);
+  }
+
+  @Override
+  public boolean isOpen(int contact) {
+    return open[contact];
+  }
+
   /** Displacements of all unknowns, 6 × vertex + direction; attachments read theirs from it. */
+  @Override
   public double[] displacements() {
     return solved.u().clone();
   }

@@ -53,9 +53,7 @@ public final class FrameSolver {
   }
 
   private static Preparation prepare(Layout layout, List<? extends Attachment> attachments) {
-    for (Attachment attachment : attachments) {
-      attachment.join(layout.equations, layout.vertices);
-    }
+    layout.attach(attachments);
     GlobalSystem.Made made = GlobalSystem.of(layout.equations);
     if (made instanceof GlobalSystem.Refused refused) {
       return refused.loose();
@@ -72,8 +70,9 @@ public final class FrameSolver {
     final Map<String, Beam> beams = new LinkedHashMap<>();
     final Map<String, List<Beam>> pieces = new LinkedHashMap<>();
     final List<Grip> grips = new ArrayList<>();
+    final List<Attached> attached = new ArrayList<>();
     final Vec3 centre;
-    final double reach;
+    double reach;
 
     Layout(FrameModel model) {
       this(model, 1);
@@ -153,6 +152,12 @@ public final class FrameSolver {
         from = to;
       }
       return chain;
+    }
+
+    /** Joins other things than beams. */
+    void attach(List<? extends Attachment> attachments) {
+      attachments.forEach(a -> attached.add(a.join(equations, vertices)));
+      reach = Math.max(reach, equations.reach());
     }
 
     private static Vec3 centre(FrameModel model) {

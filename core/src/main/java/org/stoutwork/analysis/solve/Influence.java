@@ -28,6 +28,13 @@ public final class Influence {
     double[] cause = new double[layout.equations.unknowns()];
     if (response instanceof Response.Displacement d) {
       cause[6 * vertex(layout, d.node()) + d.direction().index()] = 1;
+    } else if (response instanceof Response.OnPanel p) {
+      layout.attached.stream()
+          .map(a -> a.form(p))
+          .flatMap(java.util.Optional::stream)
+          .findFirst()
+          .orElseThrow(() -> new IllegalArgumentException("there is no panel '" + p.panel() + "'"))
+          .addTo(cause, 1);
     } else if (response instanceof Response.Reaction r) {
       return new Influence(frame, response, reaction(frame, r, open));
     } else {
@@ -102,10 +109,7 @@ public final class Influence {
   /** The response under a load; contacts keep the state this influence was made for. */
   public double of(Load load) {
     Loading loading =
-        new Loading(
-            frame.layout(),
-            frame.attachments(),
-            Combination.of(new LoadCase("influence", List.of(load))));
+        new Loading(frame.layout(), Combination.of(new LoadCase("influence", List.of(load))));
     double sum = 0;
     double[] f = loading.forces();
     for (int i = 0; i < f.length; i++) {

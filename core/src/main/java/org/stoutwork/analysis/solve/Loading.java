@@ -20,15 +20,13 @@ final class Loading {
   private static final double WEIGHT = GRAVITY * 1e-9;
 
   private final FrameSolver.Layout layout;
-  private final List<Attachment> attachments;
   private final double[] forces;
   private final Map<String, SpanLoad.Builder> building = new LinkedHashMap<>();
   private final Map<String, SpanLoad> spans = new LinkedHashMap<>();
   private final List<Applied> applied = new ArrayList<>();
 
-  Loading(FrameSolver.Layout layout, List<Attachment> attachments, Combination combination) {
+  Loading(FrameSolver.Layout layout, Combination combination) {
     this.layout = layout;
-    this.attachments = attachments;
     this.forces = new double[layout.equations.unknowns()];
     combination
         .factors()
@@ -43,7 +41,7 @@ final class Loading {
   }
 
   private void add(Load load, double factor) {
-    for (Attachment attachment : attachments) {
+    for (Attached attachment : layout.attached) {
       applied.addAll(attachment.apply(load, factor, forces));
     }
     if (load instanceof Load.OnNode on) {

@@ -37,8 +37,8 @@ public final class Modes {
     FrameSolver.Layout layout = new FrameSolver.Layout(frame.model(), pieces);
     List<Beam> beams = new ArrayList<>();
     layout.pieces.values().forEach(beams::addAll);
-    frame.attachments().forEach(a -> a.join(layout.equations, layout.vertices));
-    Loading loading = new Loading(layout, frame.attachments(), combination);
+    layout.attach(frame.attachments());
+    Loading loading = new Loading(layout, combination);
     ContactSearch.Found found = new ContactSearch(ready(layout.equations)).find(loading.forces());
     if (!(found instanceof ContactSearch.Settled settled)) {
       throw new IllegalStateException(((ContactSearch.Lifting) found).loose().message());
@@ -74,7 +74,7 @@ public final class Modes {
    */
   public static List<Mode> frequencies(PreparedFrame frame, int count, boolean rotary, int pieces) {
     FrameSolver.Layout layout = new FrameSolver.Layout(frame.model(), pieces);
-    frame.attachments().forEach(a -> a.join(layout.equations, layout.vertices));
+    layout.attach(frame.attachments());
     boolean[] open = new boolean[layout.equations.contacts.size()];
     GlobalSystem system = ready(layout.equations.withFrozenContacts(open));
     SparseSymmetric.Builder mass = SparseSymmetric.builder(system.elimination().reducedSize());

@@ -65,7 +65,7 @@ public final class PreparedFrame implements Preparation {
    *     its member
    */
   public Outcome solve(Combination combination) {
-    Loading loading = new Loading(layout, attachments, combination);
+    Loading loading = new Loading(layout, combination);
     ContactSearch.Found found = search.find(loading.forces());
     if (found instanceof ContactSearch.Lifting lifting) {
       return lifting.loose();

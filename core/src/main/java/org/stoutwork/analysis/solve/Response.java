@@ -37,4 +37,14 @@ public sealed interface Response {
    * @param direction in the member's local axes
    */
   record Deflection(String member, double at, Direction direction) implements Response {}
+
+  /**
+   * A figure at one place of a panel.
+   *
+   * @param panel its name
+   * @param x place along, mm
+   * @param y place across, mm
+   * @param quantity which figure
+   */
+  record OnPanel(String panel, double x, double y, PanelQuantity quantity) implements Response {}
 }

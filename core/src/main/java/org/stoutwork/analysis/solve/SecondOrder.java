@@ -66,8 +66,8 @@ public final class SecondOrder {
     List<Beam> beams = new ArrayList<>();
     layout.pieces.values().forEach(beams::addAll);
     List<double[]> perNewton = beams.stream().map(BeamShape::geometric).toList();
-    attachments.forEach(a -> a.join(layout.equations, layout.vertices));
-    Loading loading = new Loading(layout, attachments, combination);
+    layout.attach(attachments);
+    Loading loading = new Loading(layout, combination);
     double[] axial = new double[beams.size()];
     for (int round = 0; round < ROUNDS; round++) {
       List<AxialElement> elements = new ArrayList<>();

@@ -45,7 +45,7 @@ class ContactPropertiesTest {
     LoadCase loads = RandomFrames.loads(r, model, "all");
     PreparedFrame frame = FrameSolver.prepare(model).prepared();
     Loading loading =
-        new Loading(frame.layout(), List.of(), org.stoutwork.analysis.model.Combination.of(loads));
+        new Loading(frame.layout(), org.stoutwork.analysis.model.Combination.of(loads));
     List<boolean[]> admissible = new ArrayList<>();
     for (int bits = 0; bits < 16; bits++) {
       boolean[] open = new boolean[4];
