@@ -1,0 +1,49 @@
+package org.stoutwork.report.command;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A table in plain text: the first column to the left, the others to the right. */
+final class TextTable {
+
+  private final List<List<String>> rows = new ArrayList<>();
+
+  TextTable(String... heading) {
+    rows.add(List.of(heading));
+  }
+
+  /** Adds a row with as many cells as the heading. */
+  TextTable row(List<String> cells) {
+    if (cells.size() != rows.get(0).size()) {
+      throw new IllegalArgumentException(
+          "a row has " + cells.size() + " cells; " + rows.get(0).size() + " are needed");
+    }
+    rows.add(List.copyOf(cells));
+    return this;
+  }
+
+  /** The lines, each indented by two blanks. */
+  List<String> lines() {
+    int columns = rows.get(0).size();
+    int[] widths = new int[columns];
+    for (List<String> row : rows) {
+      for (int c = 0; c < columns; c++) {
+        widths[c] = Math.max(widths[c], width(row.get(c)));
+      }
+    }
+    return rows.stream().map(row -> line(row, widths)).toList();
+  }
+
+  private static String line(List<String> row, int... widths) {
+    StringBuilder line = new StringBuilder("  ");
+    for (int c = 0; c < widths.length; c++) {
+      String pad = " ".repeat(widths[c] - width(row.get(c)));
+      line.append(c == 0 ? row.get(c) + pad : "  " + pad + row.get(c));
+    }
+    return line.toString().stripTrailing();
+  }
+
+  private static int width(String cell) {
+    return cell.codePointCount(0, cell.length());
+  }
+}

@@ -1,0 +1,72 @@
+package org.stoutwork.report.file.field;
+
+import java.util.List;
+import java.util.Optional;
+import org.stoutwork.report.file.tree.Fault;
+import org.stoutwork.report.file.tree.Faults;
+import org.stoutwork.report.file.tree.MapNode;
+import org.stoutwork.report.file.tree.Nearest;
+import org.stoutwork.report.file.tree.Quote;
+
+/** Words for keys that a map does not know: the nearest one, or the level where it belongs. */
+final class UnknownKeys {
+
+  private static final int MOST_KEYS_SHOWN = 16;
+
+  private UnknownKeys() {}
+
+  static void report(Fields fields, Faults faults) {
+    for (MapNode.Entry entry : fields.unknown()) {
+      faults.add(
+          Fault.of(
+              entry.spot(),
+              fields.path().key(entry.key()),
+              "is no key known here",
+              knownHere(fields),
+              faults.count() < Faults.MOST ? suggestion(entry.key(), fields) : ""));
+    }
+  }
+
+  private static String knownHere(Fields fields) {
+    List<String> known = List.copyOf(fields.known());
+    if (known.isEmpty()) {
+      return "no keys are read here";
+    }
+    String shown = String.join(", ", known.subList(0, Math.min(known.size(), MOST_KEYS_SHOWN)));
+    return "known are " + shown + (known.size() > MOST_KEYS_SHOWN ? " and others" : "");
+  }
+
+  private static String suggestion(String key, Fields fields) {
+    Optional<String> here = Nearest.sameInOtherSpelling(key, fields.known());
+    if (here.isPresent()) {
+      return Nearest.question(here);
+    }
+    Optional<String> elsewhere = above(key, fields).or(() -> below(key, fields));
+    return elsewhere.orElseGet(() -> Nearest.question(Nearest.to(key, fields.known())));
+  }
+
+  private static Optional<String> above(String key, Fields fields) {
+    return fields
+        .parent()
+        .flatMap(
+            parent ->
+                Nearest.sameInOtherSpelling(key, parent.known())
+                    .map(word -> upwards(word, fields.path().keyBelow(parent.path()))));
+  }
+
+  private static String upwards(String word, String beside) {
+    return Quote.of(word) + " belongs one level up, beside " + Quote.of(beside) + ".";
+  }
+
+  private static Optional<String> below(String key, Fields fields) {
+    return fields.children().stream()
+        .flatMap(
+            child ->
+                Nearest.sameInOtherSpelling(key, child.known())
+                    .map(
+                        word ->
+                            Quote.of(word) + " belongs one level down, in " + child.path() + ".")
+                    .stream())
+        .findFirst();
+  }
+}

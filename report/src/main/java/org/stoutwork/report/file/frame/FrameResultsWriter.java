@@ -1,0 +1,68 @@
+package org.stoutwork.report.file.frame;
+
+import java.util.List;
+import org.stoutwork.analysis.model.FrameModel;
+import org.stoutwork.analysis.solve.ContactState;
+import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.report.file.tree.JsonOut;
+
+/** Writes the results of a frame as canonical JSON. Units as in the frame file. */
+public final class FrameResultsWriter {
+
+  private FrameResultsWriter() {}
+
+  /**
+   * Writes results.
+   *
+   * @param file what was solved
+   * @param answers what was worked out
+   * @return the text, ending in a newline
+   * @throws IllegalArgumentException when a result is not finite
+   */
+  public static String json(FrameFile file, FrameAnswers answers) {
+    return JsonOut.object(
+        out -> {
+          out.put("schemaVersion", FrameFile.SCHEMA_VERSION);
+          out.put("title", file.title()).put("units", FrameMapping.UNITS);
+          answers.first().ifPresent(result -> statics(out, file.model(), result));
+          answers
+              .secondOrder()
+              .ifPresent(
+                  result -> out.object("secondOrder", o -> statics(o, file.model(), result)));
+          answers.bucklingFactors().ifPresent(list -> out.numbers("bucklingFactors", array(list)));
+          answers.frequenciesHz().ifPresent(list -> out.numbers("frequenciesHz", array(list)));
+        });
+  }
+
+  private static double[] array(List<Double> list) {
+    return list.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private static void statics(JsonOut out, FrameModel model, FrameResult result) {
+    out.object(
+        "displacements",
+        o -> model.nodes().keySet().forEach(node -> o.numbers(node, result.displacement(node))));
+    out.object(
+        "reactions",
+        o -> model.supports().keySet().forEach(node -> o.numbers(node, result.reaction(node))));
+    out.object(
+        "members",
+        o ->
+            model
+                .members()
+                .keySet()
+                .forEach(name -> o.object(name, m -> MemberOut.write(m, result.member(name)))));
+    contacts(out, result);
+    out.put("equilibriumError", result.equilibriumError()).put("residual", result.residual());
+  }
+
+  private static void contacts(JsonOut out, FrameResult result) {
+    if (!result.contacts().isEmpty()) {
+      out.object("contact", o -> result.contacts().forEach(state -> contact(o, state)));
+    }
+  }
+
+  private static void contact(JsonOut out, ContactState state) {
+    out.put(state.part(), state.touching() ? "touching" : "lifted");
+  }
+}
