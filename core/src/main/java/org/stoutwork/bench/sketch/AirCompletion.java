@@ -49,7 +49,7 @@ final class AirCompletion {
               answers.fault(
                   "air.climate",
                   "\"" + key + "\"",
-                  "one of "
+                  "choose one of "
                       + Climate.presets().stream()
                           .map(Climate::key)
                           .collect(Collectors.joining(", ")));
