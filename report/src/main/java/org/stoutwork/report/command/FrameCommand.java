@@ -20,8 +20,8 @@ import picocli.CommandLine.Parameters;
     versionProvider = Version.class,
     footer = {
       "",
-      "Exit codes: 0 solved, 2 wrong input or arguments, 3 analysis refused (a part can move",
-      "without resistance, or no state of contact lasts).",
+      "Exit codes: 0 solved, 2 wrong input or arguments, 3 analysis refused",
+      "(a part can move without resistance, or no state of contact lasts).",
       "",
       "Example: stoutwork frame rack.json --results rack-results.json"
     })

@@ -10,7 +10,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /**
@@ -25,8 +24,8 @@ import picocli.CommandLine.Spec;
     synopsisSubcommandLabel = "COMMAND",
     footer = {
       "",
-      "Exit codes: 0 all adequate or done, 1 something inadequate, 2 wrong input or arguments,",
-      "3 analysis refused or a fault of the program.",
+      "Exit codes: 0 all adequate or done, 1 something inadequate,",
+      "2 wrong input or arguments, 3 analysis refused or a fault of the program.",
       "",
       "Example: stoutwork frame rack.json --results rack-results.json"
     })
@@ -68,8 +67,7 @@ public final class Stoutwork implements Callable<Integer> {
     line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setParameterExceptionHandler(Stoutwork::wrongArguments);
-    line.setExecutionExceptionHandler(
-        (exception, failed, parsed) -> ended(exception, console, parsed));
+    line.setExecutionExceptionHandler((exception, failed, parsed) -> ended(exception, console));
     try {
       return line.execute(arguments);
     } catch (StackOverflowError | OutOfMemoryError e) {
@@ -93,7 +91,7 @@ public final class Stoutwork implements Callable<Integer> {
     return ExitCode.BAD_INPUT;
   }
 
-  private static int ended(Exception exception, Console console, ParseResult parsed) {
+  private static int ended(Exception exception, Console console) {
     if (exception instanceof Ending ending) {
       console.err().println(ending.getMessage());
       return ending.exitCode();

@@ -48,6 +48,15 @@ public final class Field<T> {
     return new Field<>(owner, key, needed, checked, words);
   }
 
+  /**
+   * The same field, whose default is put into words otherwise.
+   *
+   * @param inWords turns a value into words
+   */
+  public Field<T> described(Function<T, String> inWords) {
+    return new Field<>(owner, key, noun, reader, inWords);
+  }
+
   /** Reads the value; its absence is a mistake. */
   public Got<T> required() {
     Optional<Value> value = owner.find(key);

@@ -45,6 +45,7 @@ public final class Fields {
   private final Set<String> ignored = new LinkedHashSet<>();
   private final List<Fields> children = new ArrayList<>();
   private boolean restLeft;
+  private boolean faulty;
 
   Fields(Reading reading, Fields parent, MapNode map) {
     this.reading = reading;
@@ -152,6 +153,16 @@ public final class Fields {
     return new Field<>(this, key, "a list", value -> value.list(item), String::valueOf);
   }
 
+  /** A list of scalars of one kind. */
+  public <T> Field<List<T>> scalars(String key, Kind<T> kind) {
+    return new Field<>(
+        this,
+        key,
+        "a list",
+        value -> value.list(item -> item.as(kind)),
+        list -> String.join(", ", list.stream().map(kind.words()).toList()));
+  }
+
   /** A map with keys of its own. */
   public <T> Field<T> map(String key, Mapping<T> mapping) {
     return new Field<>(this, key, "a map of keys", value -> value.map(mapping), String::valueOf);
@@ -211,14 +222,17 @@ public final class Fields {
   }
 
   /**
-   * Builds what the map describes. Gives nothing when a value asked for within is missing; when the
-   * builder refuses a value with an {@code IllegalArgumentException}, its message becomes a mistake
-   * of this map.
+   * Builds what the map describes. Gives nothing when a mistake of this map has been noted with
+   * {@code fault}, or when a value asked for within is missing; when the builder refuses a value
+   * with an {@code IllegalArgumentException}, its message becomes a mistake of this map.
    *
    * @param builder calls {@link Got#get} on the values read before
    * @return what was built
    */
   public <T> Got<T> build(Supplier<T> builder) {
+    if (faulty) {
+      return Got.nothing();
+    }
     try {
       return Got.of(builder.get());
     } catch (Got.NotThere e) {
@@ -241,6 +255,7 @@ public final class Fields {
    * @return nothing
    */
   public <T> Got<T> fault(String key, String given, String allowed, String suggestion) {
+    faulty = true;
     Spot spot = map.entry(key).map(entry -> entry.value().spot()).orElse(map.spot());
     reading.add(Fault.of(spot, path().key(key), given, allowed, suggestion));
     return Got.nothing();
@@ -248,6 +263,7 @@ public final class Fields {
 
   /** Notes a mistake that concerns the map as a whole. */
   public <T> Got<T> fault(String given, String allowed, String suggestion) {
+    faulty = true;
     reading.add(Fault.of(spot(), path(), given, allowed, suggestion));
     return Got.nothing();
   }

@@ -93,11 +93,20 @@ public final class Quantities {
     if (!shape.matches()) {
       throw new NotUnderstood("write the percent sign", percentQuestion(text, range));
     }
-    double value = NumberText.read(shape.group(1));
+    double value = numberOf(shape.group(1));
     if (!range.contains(value)) {
       throw new NotUnderstood("", "");
     }
     return value;
+  }
+
+  private static double numberOf(String text) throws NotUnderstood {
+    try {
+      return NumberText.read(text);
+    } catch (NotUnderstood e) {
+      String repaired = e.suggestion().replaceFirst("mean (.*)\\?$", "mean \"$1 %\"?");
+      throw new NotUnderstood(e.getMessage(), repaired);
+    }
   }
 
   private static String percentQuestion(String text, Range range) {

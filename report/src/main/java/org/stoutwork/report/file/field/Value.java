@@ -157,9 +157,20 @@ public final class Value {
       return needs(needed);
     }
     if (list.items().size() != count) {
-      return note("has " + list.items().size() + " items", needed + " is needed", "");
+      return wrongCount(list.items().size(), needed);
     }
     return list(item -> item.as(Kinds.number(range)));
+  }
+
+  /**
+   * Notes that this list has not as many items as it needs.
+   *
+   * @param count how many it has
+   * @param noun what is needed, with its article: {@code a list of 2 numbers}
+   * @return nothing
+   */
+  public <T> Got<T> wrongCount(int count, String noun) {
+    return note("has " + count + (count == 1 ? " item" : " items"), noun + " is needed", "");
   }
 
   private <T> Got<T> needs(String noun) {

@@ -57,7 +57,7 @@ final class FrameMapping {
 
   private static Got<Set<Analysis>> analyses(Fields file) {
     Field<List<Analysis>> field =
-        file.<Analysis>list("analyses", value -> value.as(Kinds.choice(Analysis.class)))
+        file.scalars("analyses", Kinds.choice(Analysis.class))
             .where(list -> !list.isEmpty(), "a list of at least one analysis");
     return field
         .orDefault(List.of(Analysis.STATIC), "a file that asks for nothing asks for the statics")

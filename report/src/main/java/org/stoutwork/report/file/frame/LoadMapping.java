@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.stoutwork.analysis.model.Load;
 import org.stoutwork.analysis.model.Vec3;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.report.file.field.Fields;
 import org.stoutwork.report.file.field.Got;
 import org.stoutwork.report.file.field.Range;
@@ -140,7 +141,7 @@ final class LoadMapping {
           key,
           "is " + ShortNumber.of(place.get()),
           "the flexible length of this member is "
-              + ShortNumber.of(length)
+              + Writing.number(length, 6)
               + " mm; a place on it is needed",
           "");
     }

@@ -3,6 +3,7 @@ package org.stoutwork.report.file.frame;
 import java.util.List;
 import java.util.Optional;
 import org.stoutwork.analysis.model.Vec3;
+import org.stoutwork.quantity.Writing;
 
 /**
  * A flat rectangular panel of one thickness. Inside it x runs along and y across, from the origin
@@ -58,9 +59,9 @@ public record PanelEntry(
       if (!(nu12 * nu12 * e2 < e1)) {
         throw new IllegalArgumentException(
             "nu12 is "
-                + nu12
+                + Writing.number(nu12, 4)
                 + ", but its size must stay below √(E1/E2) = "
-                + Math.sqrt(e1 / e2)
+                + Writing.number(Math.sqrt(e1 / e2), 4)
                 + "; check which direction is 1");
       }
     }

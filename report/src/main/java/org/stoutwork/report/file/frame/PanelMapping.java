@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.stoutwork.analysis.model.Vec3;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.report.file.field.Fields;
 import org.stoutwork.report.file.field.Got;
 import org.stoutwork.report.file.field.Kinds;
 import org.stoutwork.report.file.field.Range;
 import org.stoutwork.report.file.field.Value;
-import org.stoutwork.report.file.tree.ShortNumber;
 
 /** One panel. */
 final class PanelMapping {
@@ -69,7 +69,7 @@ final class PanelMapping {
       if (Math.abs(skew) > SQUARE_ENOUGH) {
         fields.fault(
             "across",
-            "is not at right angles to `along` (the cosine is " + ShortNumber.of(skew) + ")",
+            "is not at right angles to `along` (the cosine is " + Writing.number(skew, 4) + ")",
             "a direction at right angles is needed",
             "");
       }
@@ -109,7 +109,7 @@ final class PanelMapping {
     }
     Got<List<Integer>> counts = value.list(item -> item.as(Kinds.wholeNumber(1, MOST_ELEMENTS)));
     if (counts.isThere() && counts.get().size() != 2) {
-      return value.note("has " + counts.get().size() + " items", noun + " is needed", "");
+      return value.wrongCount(counts.get().size(), noun);
     }
     return counts.map(list -> Optional.of(new PanelEntry.Mesh(list.get(0), list.get(1))));
   }

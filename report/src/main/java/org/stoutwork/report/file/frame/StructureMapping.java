@@ -55,9 +55,8 @@ record StructureMapping(
         nodes, materials, sections, members, supports, masses, mapping.lengths());
   }
 
-  /** A file of panels alone needs no frame. */
   private static <T> Got<Map<String, T>> needed(Fields file, Field<Map<String, T>> field) {
-    return file.has("panels") ? FrameMapping.orNone(field) : field.required();
+    return Names.isFrameNeeded(file) ? field.required() : FrameMapping.orNone(field);
   }
 
   private static Got<Vec3> node(String name, Value value, Map<String, Vec3> places) {
@@ -96,7 +95,7 @@ record StructureMapping(
   }
 
   private static Got<Double> mass(String node, Value value, Names names) {
-    return names.nodes().contains(node)
+    return names.isNode(node)
         ? value.as(Kinds.number(Range.NOT_NEGATIVE))
         : SupportMapping.noNode(node, value, names);
   }

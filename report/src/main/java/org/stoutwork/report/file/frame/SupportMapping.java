@@ -17,9 +17,7 @@ final class SupportMapping {
   private SupportMapping() {}
 
   static Got<Map<Direction, Restraint>> node(String node, Value value, Names names) {
-    return names.nodes().contains(node)
-        ? value.map(SupportMapping::directions)
-        : noNode(node, value, names);
+    return names.isNode(node) ? value.map(SupportMapping::directions) : noNode(node, value, names);
   }
 
   static <T> Got<T> noNode(String node, Value value, Names names) {

@@ -1,0 +1,198 @@
+package org.stoutwork.report.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class StoutworkTest {
+
+  /** A cantilever 910 mm long, 120 N at its end: N, mm, MPa. */
+  private static final String BRACKET =
+      """
+      title: bracket
+      nodes:
+        wall: [0, 0, 740]
+        tip: [910, 0, 740]
+      materials:
+        ash: {E: 12300, G: 780, density_kg_m3: 650}
+      sections:
+        bar: {A: 3600, Iy: 1.08e6, Iz: 1.07e6, J: 1.83e6}
+      members:
+        bar: {from: wall, to: tip, section: bar, material: ash}
+      supports:
+        wall: {ux: fixed, uy: fixed, uz: fixed, rx: fixed, ry: fixed, rz: fixed}
+      loads:
+        - {type: node, node: tip, force: [0, 0, -120]}
+      """;
+
+  @TempDir private Path folder;
+  private Path input;
+
+  @BeforeEach
+  void write() throws IOException {
+    input = Files.writeString(folder.resolve("bracket.yaml"), BRACKET);
+  }
+
+  /** What one run left. */
+  private record Run(int exitCode, String out, String err) {}
+
+  private static Run run(String... arguments) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Console console =
+        new Console(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8));
+    int exitCode = Stoutwork.run(console, arguments);
+    return new Run(
+        exitCode, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  private List<String> files() throws IOException {
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.map(path -> path.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void a_frame_is_solved_and_shown() {
+    Run run = run("frame", input.toString());
+    assertEquals("", run.err());
+    assertEquals(0, run.exitCode());
+    List<String> lines = run.out().lines().toList();
+    assertEquals("bracket", lines.get(0));
+    // F L³ / (3 E I) = 120 · 910³ / (3 · 12300 · 1.08e6) = 2.269 mm
+    assertTrue(run.out().contains("\n  tip    0   0  −2.269   0  0.00374   0\n"), run.out());
+    assertTrue(run.out().contains("\n  wall   0   0  120   0  −109200   0\n"), run.out());
+  }
+
+  @Test
+  void results_on_standard_output_have_it_to_themselves() throws IOException {
+    Run run = run("frame", input.toString(), "--results", "-");
+    assertEquals(0, run.exitCode());
+    assertTrue(run.err().startsWith("bracket\n"), run.err());
+    JsonNode results = new ObjectMapper().readTree(run.out());
+    assertEquals(1, results.get("schemaVersion").intValue());
+    double sag = results.at("/displacements/tip/2").doubleValue();
+    assertEquals(-120 * Math.pow(910, 3) / (3 * 12300 * 1.08e6), sag, 1e-9);
+    assertEquals(120, results.at("/reactions/wall/2").doubleValue(), 1e-9);
+    assertEquals(5, results.at("/members/bar/internal").size());
+    assertEquals(227.5, results.at("/members/bar/internal/1/x").doubleValue(), 1e-9);
+    assertEquals(120 * 682.5, results.at("/members/bar/internal/1/forces/4").doubleValue(), 1e-6);
+    assertEquals(910, results.at("/members/bar/extremes/deflection/x").doubleValue());
+    assertEquals("y", results.at("/members/bar/extremes/M/axis").textValue());
+    assertTrue(results.get("equilibriumError").doubleValue() < 1e-10);
+  }
+
+  @Test
+  void results_go_to_a_file_and_nothing_else_is_left() throws IOException {
+    Path target = folder.resolve("results.json");
+    Run run = run("frame", input.toString(), "--results=" + target);
+    assertEquals(0, run.exitCode());
+    assertTrue(run.out().startsWith("bracket\n"));
+    assertEquals(run("frame", input.toString(), "--results", "-").out(), Files.readString(target));
+    assertEquals(List.of("bracket.yaml", "results.json"), files());
+  }
+
+  @Test
+  void a_file_with_mistakes_ends_with_2_and_leaves_the_old_results() throws IOException {
+    Path target = Files.writeString(folder.resolve("results.json"), "old");
+    Files.writeString(input, BRACKET.replace("E: 12300", "E: -5"));
+    Run run = run("frame", input.toString(), "--results", target.toString());
+    assertEquals(2, run.exitCode());
+    assertEquals("", run.out());
+    assertEquals(input + ":6:12  materials.ash.E is -5; a number above 0 is needed.\n", run.err());
+    assertEquals("old", Files.readString(target));
+  }
+
+  @Test
+  void a_loose_frame_ends_with_3_in_one_line() throws IOException {
+    Files.writeString(input, BRACKET.replace(", rx: fixed", ""));
+    Run run = run("frame", input.toString());
+    assertEquals(3, run.exitCode());
+    assertEquals("", run.out());
+    assertEquals(1, run.err().lines().count(), run.err());
+    assertTrue(run.err().contains("about x"), run.err());
+  }
+
+  @Test
+  void results_over_the_input_are_refused_before_anything_is_done() throws IOException {
+    Run run = run("frame", input.toString(), "--results", input.toString());
+    assertEquals(2, run.exitCode());
+    assertEquals(input + " cannot be written: it is the input; give another name\n", run.err());
+    assertEquals(BRACKET, Files.readString(input));
+  }
+
+  @Test
+  void results_into_nowhere_are_refused() {
+    Path target = folder.resolve("absent").resolve("results.json");
+    Run run = run("frame", input.toString(), "--results", target.toString());
+    assertEquals(2, run.exitCode());
+    assertEquals(
+        target
+            + " cannot be written: the directory "
+            + target.getParent()
+            + " does not exist; make it first\n",
+        run.err());
+    assertEquals("", run.out());
+  }
+
+  @Test
+  void wrong_arguments_end_with_2_and_point_to_the_help() {
+    Run run = run("frame", input.toString(), "--result", "-");
+    assertEquals(2, run.exitCode());
+    assertEquals("", run.out());
+    assertTrue(run.err().contains("--result"), run.err());
+    assertTrue(run.err().endsWith("`stoutwork frame --help` shows how to write it.\n"), run.err());
+    assertEquals(2, run().exitCode());
+    assertEquals(2, run("farme").exitCode());
+    assertEquals(2, run("frame").exitCode());
+    assertEquals(2, run("frame", "").exitCode());
+    assertEquals(2, run("frame", "a\0b").exitCode());
+  }
+
+  @Test
+  void help_shows_an_example_and_ends_with_0() {
+    for (String[] arguments : new String[][] {{"--help"}, {"frame", "--help"}}) {
+      Run run = run(arguments);
+      assertEquals(0, run.exitCode());
+      assertEquals("", run.err());
+      assertTrue(
+          run.out().contains("\nExample: stoutwork frame rack.json --results rack-results.json"),
+          run.out());
+      assertTrue(run.out().lines().allMatch(line -> line.length() <= 80), run.out());
+    }
+  }
+
+  @Test
+  void an_absent_file_is_named_without_a_trace() {
+    Run run = run("frame", folder.resolve("absent.json").toString());
+    assertEquals(2, run.exitCode());
+    assertEquals(
+        folder.resolve("absent.json")
+            + "  the file does not exist; the name of an existing file is needed.\n",
+        run.err());
+    assertFalse(run.err().contains("Exception"));
+  }
+
+  @Test
+  void the_same_input_gives_the_same_bytes() {
+    assertEquals(
+        run("frame", input.toString(), "--results", "-").out(),
+        run("frame", input.toString(), "--results", "-").out());
+  }
+}
