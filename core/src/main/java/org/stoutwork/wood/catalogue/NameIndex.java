@@ -60,7 +60,9 @@ final class NameIndex {
 
   private List<Wood> nearest(List<String> words) {
     return entries.stream()
-        .sorted(Comparator.comparingInt(e -> distance(words, e)))
+        .sorted(
+            Comparator.<Entry>comparingInt(e -> distance(words, e))
+                .thenComparingInt(e -> Math.abs(e.words().size() - words.size())))
         .map(Entry::wood)
         .distinct()
         .limit(NEAREST_SHOWN)

@@ -27,8 +27,10 @@ final class Completing implements SecondStep<Draft, BenchFile> {
       return Optional.of(new BenchFile(relisted(bench, draft.places()), draft.woods()));
     } catch (UnsoundBench unsound) {
       for (BenchFault fault : unsound.faults()) {
-        if (!unsettled.decides(fault)) {
-          faults.add(fault(fault, FilePlace.best(root, draft.places().of(fault.key()))));
+        FilePlace place = FilePlace.best(root, draft.places().of(fault.key()));
+        if (!unsettled.leavesOpen(fault.key(), place.path())) {
+          faults.add(fault(fault, place));
+          unsettled.restsOn(fault.key());
         }
       }
       return Optional.empty();

@@ -21,7 +21,7 @@ import org.stoutwork.report.file.field.Value;
 final class JointMapping {
 
   private static final String NOUN =
-      "a joint such as `mortise and tenon, drawbored`, or a map of its keys,";
+      "a joint such as `mortise and tenon, drawbored` or a map of its keys";
   private static final Kind<JointKind> KIND = WordKinds.of(JointKind.class, JointKind::words);
   private static final Kind<JointHold> HOLD = WordKinds.of(JointHold.class, JointHold::words);
 
@@ -61,7 +61,7 @@ final class JointMapping {
   }
 
   private static Kind<Words> words() {
-    return Kind.of(NOUN + " is needed", JointMapping::parse, String::valueOf);
+    return Kind.of(NOUN, JointMapping::parse, String::valueOf);
   }
 
   private static Words parse(String text) throws NotUnderstood {

@@ -89,8 +89,9 @@ final class OwnWoods {
     if (!(wood instanceof Species species)) {
       fields.fault(
           "name",
-          "is " + wood.kind() + " " + wood.key(),
-          "its values go together and are not changed one by one; choose a name of your own",
+          "is a known " + wood.kind(),
+          "the values of %s go together and are not changed one by one; choose a name of your own"
+              .formatted(wood.key()),
           "");
       return Optional.empty();
     }
@@ -122,7 +123,7 @@ final class OwnWoods {
   private static String nearest(Lookup.Unknown unknown) {
     return unknown.nearest().isEmpty()
         ? ""
-        : "If you mean a known wood: " + keys(unknown.nearest()) + ".";
+        : "Known woods with names like it are " + keys(unknown.nearest()) + ".";
   }
 
   private static String keys(List<Wood> woods) {

@@ -1,24 +1,26 @@
 package org.stoutwork.report.file.bench;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
-import org.stoutwork.bench.sketch.BenchFault;
 import org.stoutwork.report.file.tree.Fault;
 import org.stoutwork.report.file.tree.Nearest;
 
 /**
  * What cannot be judged yet because a value it rests on was refused: the height decides about legs,
- * the legs about their joints, and so on.
- *
- * @param rests patterns of the sketch's keys that rest on refused values
+ * the legs about their joints, and so on. Belongs to one reading.
  */
-record Unsettled(List<Pattern> rests) {
+final class Unsettled {
 
   private static final String FRAMES = "(height|endFrames|stretchers)\\b.*";
   private static final String EVERYTHING_PLACED =
       "(height|top|endFrames|stretchers|vises|weights)\\b.*";
+  private static final String PLACED_BELOW_TOP = "(endFrames|stretchers|vises|weights)\\b.*";
+  private static final String SIZES_OF_ALL =
+      "height|top\\.(length|width|thickness|layers\\[\\d+]\\.thickness)";
   private static final List<String> KEYS =
       List.of(
           "bench",
@@ -35,14 +37,36 @@ record Unsettled(List<Pattern> rests) {
           "stretchers",
           "woods");
 
+  private final Set<String> refused = new HashSet<>();
+  private final List<Pattern> rests = new ArrayList<>();
+
+  private Unsettled() {}
+
   static Unsettled by(List<Fault> faults) {
-    List<Pattern> rests = new ArrayList<>();
-    faults.forEach(fault -> resting(fault.keyPath()).map(Pattern::compile).ifPresent(rests::add));
-    return new Unsettled(List.copyOf(rests));
+    Unsettled unsettled = new Unsettled();
+    for (Fault fault : faults) {
+      unsettled.refused.add(fault.keyPath());
+      resting(fault.keyPath()).map(Pattern::compile).ifPresent(unsettled.rests::add);
+    }
+    return unsettled;
   }
 
-  boolean decides(BenchFault fault) {
-    return rests.stream().anyMatch(pattern -> pattern.matcher(fault.key()).matches());
+  /**
+   * Whether a key cannot be judged yet.
+   *
+   * @param key as the sketch names it
+   * @param path of it in the file
+   */
+  boolean leavesOpen(String key, String path) {
+    return refused.contains(path)
+        || rests.stream().anyMatch(pattern -> pattern.matcher(key).matches());
+  }
+
+  /** Notes that the height or a size of the top cannot stay, on which nearly everything rests. */
+  void restsOn(String key) {
+    if (key.matches(SIZES_OF_ALL)) {
+      rests.add(Pattern.compile(PLACED_BELOW_TOP));
+    }
   }
 
   /** The keys of the sketch that rest on a key of the file. */
