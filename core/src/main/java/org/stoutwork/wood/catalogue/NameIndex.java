@@ -58,12 +58,14 @@ final class NameIndex {
     return new Lookup.Unknown(asked, nearest(words));
   }
 
+  /** An entry and how far it is from what was asked, worked out once for sorting. */
+  private record Near(Entry entry, int distance, int wordsApart) {}
+
   private List<Wood> nearest(List<String> words) {
     return entries.stream()
-        .sorted(
-            Comparator.<Entry>comparingInt(e -> distance(words, e))
-                .thenComparingInt(e -> Math.abs(e.words().size() - words.size())))
-        .map(Entry::wood)
+        .map(e -> new Near(e, distance(words, e), Math.abs(e.words().size() - words.size())))
+        .sorted(Comparator.comparingInt(Near::distance).thenComparingInt(Near::wordsApart))
+        .map(near -> near.entry().wood())
         .distinct()
         .limit(NEAREST_SHOWN)
         .toList();
