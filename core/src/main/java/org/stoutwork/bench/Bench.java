@@ -54,4 +54,28 @@ public record Bench(
     timbers = Collections.unmodifiableMap(new LinkedHashMap<>(timbers));
     defaults = List.copyOf(defaults);
   }
+
+  /**
+   * The same bench with its defaults listed otherwise: a file calls some keys by other names and
+   * has defaults of its own, such as the unit of bare numbers.
+   */
+  public Bench withDefaults(List<DefaultTaken> listed) {
+    return new Bench(
+        name,
+        height,
+        top,
+        endFrames,
+        stretchers,
+        vises,
+        weights,
+        duty,
+        pupils,
+        footing,
+        air,
+        basis,
+        actions,
+        timbers,
+        people,
+        listed);
+  }
 }

@@ -11,12 +11,16 @@ public final class JointFault extends IllegalArgumentException {
   private final String part;
   private final double value;
   private final double limit;
+  private final String given;
+  private final String allowed;
 
-  private JointFault(String part, double value, double limit, String message) {
-    super(message);
+  private JointFault(String part, double value, double limit, String given, String allowed) {
+    super("%s %s: %s".formatted(part, given, allowed));
     this.part = part;
     this.value = value;
     this.limit = limit;
+    this.given = given;
+    this.allowed = allowed;
   }
 
   /** The part of the joint, such as {@code tenon thickness}. */
@@ -34,11 +38,21 @@ public final class JointFault extends IllegalArgumentException {
     return limit;
   }
 
+  /** The refused value in words, such as {@code 60 mm}. */
+  public String given() {
+    return given;
+  }
+
+  /** What is allowed and why, such as {@code at most 44 mm, the thickness of the rail}. */
+  public String allowed() {
+    return allowed;
+  }
+
   /** Refuses a length above its limit. */
   static void requireAtMost(String part, double value, double limit, String why) {
     if (!(value <= limit)) {
       throw new JointFault(
-          part, value, limit, "%s %s: at most %s, %s".formatted(part, mm(value), mm(limit), why));
+          part, value, limit, mm(value), "at most %s, %s".formatted(mm(limit), why));
     }
   }
 
@@ -46,15 +60,14 @@ public final class JointFault extends IllegalArgumentException {
   static void requireAtLeast(String part, double value, double limit, String why) {
     if (!(value >= limit)) {
       throw new JointFault(
-          part, value, limit, "%s %s: at least %s, %s".formatted(part, mm(value), mm(limit), why));
+          part, value, limit, mm(value), "at least %s, %s".formatted(mm(limit), why));
     }
   }
 
   /** Refuses a length that is not above nought. */
   static void requirePositive(String part, double value) {
     if (!(value > 0) || Double.isInfinite(value)) {
-      throw new JointFault(
-          part, value, 0, "%s %s: it must be above 0 mm".formatted(part, mm(value)));
+      throw new JointFault(part, value, 0, mm(value), "it must be above 0 mm");
     }
   }
 
@@ -62,7 +75,7 @@ public final class JointFault extends IllegalArgumentException {
   static void requireCount(String part, int value, int least, int most) {
     if (value < least || value > most) {
       throw new JointFault(
-          part, value, most, "%s %d: between %d and %d".formatted(part, value, least, most));
+          part, value, most, Integer.toString(value), "between %d and %d".formatted(least, most));
     }
   }
 

@@ -3,6 +3,7 @@ package org.stoutwork.bench.sketch;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.stoutwork.bench.Air;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.wood.moisture.Climate;
 import org.stoutwork.wood.moisture.MoistureRange;
 import org.stoutwork.working.Pad;
@@ -31,10 +32,10 @@ final class AirCompletion {
             "air.moistureAtAssembly",
             a.moistureAtAssembly,
             usual,
-            usual + " %",
+            percent(usual),
             "the middle of the year's range");
     if (!inRange(atAssembly)) {
-      answers.fault("air.moistureAtAssembly", atAssembly + " %", "3 % to 30 % is allowed");
+      answers.fault("air.moistureAtAssembly", percent(atAssembly), "3 % to 30 % is allowed");
     }
     return new Air(climate, atAssembly, range);
   }
@@ -49,7 +50,7 @@ final class AirCompletion {
               answers.fault(
                   "air.climate",
                   "\"" + key + "\"",
-                  "one of "
+                  "choose one of "
                       + Climate.presets().stream()
                           .map(Climate::key)
                           .collect(Collectors.joining(", ")));
@@ -62,10 +63,16 @@ final class AirCompletion {
     double high = a.wettest.orElse(fromAir.high());
     if (!inRange(low) || !inRange(high) || low > high) {
       answers.fault(
-          "air.driest", "%s %% to %s %%".formatted(low, high), "rising within 3 % and 30 %");
+          "air.driest",
+          "%s and air.wettest is %s".formatted(percent(low), percent(high)),
+          "both must lie from 3 % to 30 %, the driest below the wettest");
       return fromAir;
     }
     return new MoistureRange(low, high);
+  }
+
+  private static String percent(double moisture) {
+    return Writing.number(moisture, 3) + " %";
   }
 
   private static boolean inRange(double moisture) {

@@ -25,8 +25,14 @@ final class Answers {
     faults.add(fault);
   }
 
+  /** Notes a fault, saying so where the value at fault is a default. */
   void fault(String key, String given, String allowed) {
-    faults.add(BenchFault.of(key, given, allowed));
+    boolean byDefault = defaults.stream().anyMatch(d -> d.key().equals(shared(key)));
+    faults.add(BenchFault.of(key, byDefault ? given + " by default" : given, allowed));
+  }
+
+  private static String shared(String key) {
+    return key.replaceAll("^endFrames\\[\\d+]", "endFrames");
   }
 
   /** The value given, or the default with its reason noted. */
@@ -51,8 +57,7 @@ final class Answers {
 
   /** Notes a default once, although end frames that are alike each take it. */
   private void note(DefaultTaken taken) {
-    String key = taken.key().replaceAll("^endFrames\\[\\d+]", "endFrames");
-    DefaultTaken shared = new DefaultTaken(key, taken.value(), taken.reason());
+    DefaultTaken shared = new DefaultTaken(shared(taken.key()), taken.value(), taken.reason());
     if (!defaults.contains(shared)) {
       defaults.add(shared);
     }

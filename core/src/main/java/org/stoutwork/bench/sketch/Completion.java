@@ -1,9 +1,11 @@
 package org.stoutwork.bench.sketch;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.stoutwork.bench.ActionKind;
 import org.stoutwork.bench.Air;
 import org.stoutwork.bench.BasisChoice;
@@ -99,7 +101,7 @@ final class Completion {
             "growth",
             sketch.growth,
             GrowthDefects.FEW_SMALL_KNOTS,
-            GrowthDefects.FEW_SMALL_KNOTS.key(),
+            "a few small knots",
             "hardly a board is free of them");
     if (sketch.grainRun.isEmpty()) {
       return Growth.straight(defects);
@@ -153,7 +155,12 @@ final class Completion {
 
   private Optional<StatedAction> action(String key, ActionSketch a) {
     if (a.kind.isEmpty()) {
-      answers.fault(key + ".kind", "missing", "name the kind of action");
+      answers.fault(
+          key + ".kind",
+          "missing",
+          Arrays.stream(ActionKind.values())
+              .map(ActionKind::words)
+              .collect(Collectors.joining(", ", "name the kind of action: ", "")));
     }
     if (a.force.isEmpty()) {
       answers.fault(key + ".force", "missing", "a force such as 1.2 kN must be given");

@@ -52,7 +52,7 @@ record Heights(Optional<Length> topEdge, Optional<Length> bottomEdge, Optional<L
             + given.centre().stream().count();
     if (count > 1) {
       answers.fault(
-          key, "given more than one height", "one of topEdgeAt, bottomEdgeAt and centreAt");
+          key, "given more than one height", "keep one of topEdgeAt, bottomEdgeAt and centreAt");
     }
     double middle =
         given

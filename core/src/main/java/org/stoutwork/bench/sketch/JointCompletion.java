@@ -1,7 +1,5 @@
 package org.stoutwork.bench.sketch;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.stoutwork.bench.BenchJoint;
@@ -41,23 +39,18 @@ final class JointCompletion {
       joint.requireFits(place.members());
       return new BenchJoint(joint, stated);
     } catch (JointFault fault) {
-      answers.fault(keyOf(fault), "impossible here", fault.getMessage());
+      answers.fault(JointSizeKeys.keyOf(place.key(), fault), given(fault), fault.allowed());
     } catch (IllegalArgumentException fault) {
-      answers.fault(place.key(), "impossible here", fault.getMessage());
+      answers.fault(place.key(), "impossible here", String.valueOf(fault.getMessage()));
     }
     return new BenchJoint(new StatedSpring(1, 1, 1, OptionalDouble.empty()), stated);
   }
 
-  /** The key of the size that is at fault, if the maker gave it; that of the joint elsewhere. */
-  private String keyOf(JointFault fault) {
-    StringBuilder camel = new StringBuilder();
-    for (String word : List.of(fault.part().split(" "))) {
-      camel.append(
-          camel.isEmpty()
-              ? word
-              : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
-    }
-    return place.key() + "." + camel;
+  /** Names the part where the key alone does not say what is meant. */
+  private String given(JointFault fault) {
+    return JointSizeKeys.saysIt(fault)
+        ? fault.given()
+        : "such that the %s would be %s".formatted(fault.part(), fault.given());
   }
 
   private Joint joint() {

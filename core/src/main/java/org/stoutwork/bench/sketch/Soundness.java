@@ -97,8 +97,8 @@ final class Soundness {
         if (a.line() == b.line() && clear < 0) {
           answers.fault(
               "stretchers[%d]".formatted(i),
-              "in the place of stretchers[%d]".formatted(k),
-              "two stretchers on the %s line must be clear of one another; move one by %s"
+              "in the place of the %s".formatted(b.name()),
+              "two stretchers on the %s line must be clear of one another, so move one by %s"
                   .formatted(a.line().words(), Length.ofMm(-clear)));
         }
       }

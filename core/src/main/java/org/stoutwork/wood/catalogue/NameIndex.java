@@ -58,17 +58,18 @@ final class NameIndex {
     return new Lookup.Unknown(asked, nearest(words));
   }
 
+  /** An entry and how far it is from what was asked, worked out once for sorting. */
+  private record Near(Entry entry, int distance, int wordsApart) {}
+
   private List<Wood> nearest(List<String> words) {
     return entries.stream()
-        .map(entry -> new Scored(entry.wood(), distance(words, entry)))
-        .sorted(Comparator.comparingInt(Scored::distance))
-        .map(Scored::wood)
+        .map(e -> new Near(e, distance(words, e), Math.abs(e.words().size() - words.size())))
+        .sorted(Comparator.comparingInt(Near::distance).thenComparingInt(Near::wordsApart))
+        .map(near -> near.entry().wood())
         .distinct()
         .limit(NEAREST_SHOWN)
         .toList();
   }
-
-  private record Scored(Wood wood, int distance) {}
 
   /** Word by word, or run together, whichever is nearer. */
   private static int distance(List<String> asked, Entry entry) {

@@ -32,6 +32,26 @@ public final class FileReading {
     }
   }
 
+  /**
+   * What is done with a file after its keys were read: it may find further mistakes.
+   *
+   * @param <D> what the mapping gave
+   * @param <T> what is made of it
+   */
+  @FunctionalInterface
+  public interface SecondStep<D, T> {
+
+    /**
+     * Makes the value, or notes why it cannot be made.
+     *
+     * @param draft what the mapping gave, perhaps with gaps where mistakes were noted
+     * @param root the outermost node, to find the spots of further mistakes
+     * @param faults holds the mistakes noted so far and takes further ones
+     * @return the value; empty when a mistake was noted
+     */
+    Optional<T> take(D draft, Node root, Faults faults);
+  }
+
   private FileReading() {}
 
   /**
@@ -59,18 +79,36 @@ public final class FileReading {
    */
   public static <T> Outcome<T> text(SourceText source, Limits limits, Mapping<T> mapping)
       throws UnreadableFile {
+    return text(source, limits, mapping, (value, root, faults) -> Optional.of(value));
+  }
+
+  /**
+   * Reads a text in two steps, so that mistakes of both come back together in file order.
+   *
+   * @param source the text with the name used in messages
+   * @param limits how much it may hold
+   * @param mapping reads the outermost map
+   * @param second makes the value of what the mapping gave
+   * @return the value, and the defaults taken by the mapping
+   * @throws UnreadableFile with every mistake found
+   */
+  public static <D, T> Outcome<T> text(
+      SourceText source, Limits limits, Mapping<D> mapping, SecondStep<D, T> second)
+      throws UnreadableFile {
     Faults faults = new Faults();
     Optional<Node> root = TreeReader.read(source, limits, faults);
     if (root.isEmpty()) {
       faults.throwIfAny();
     }
     Reading reading = new Reading(faults);
-    Got<T> got = new Value(reading, null, root.orElseThrow()).map(mapping);
+    Got<D> got = new Value(reading, null, root.orElseThrow()).map(mapping);
     reading.reportUnknownKeys();
+    Optional<T> made =
+        got.isThere() ? second.take(got.get(), root.get(), faults) : Optional.empty();
     faults.throwIfAny();
-    if (!got.isThere()) {
-      throw new IllegalStateException("a mapping gave nothing and noted no mistake");
-    }
-    return new Outcome<>(got.get(), reading.defaults());
+    return new Outcome<>(
+        made.orElseThrow(
+            () -> new IllegalStateException("a mapping gave nothing and noted no mistake")),
+        reading.defaults());
   }
 }
