@@ -106,7 +106,7 @@ public final class ShoulderTurning {
    */
   public static double armsHaunched(
       Pad pad, double l, double h, double s, double lh, double hh, boolean haunchAway) {
-    double tenon = haunchAway ? arms(pad, l, s, s + h) : arms(pad, l, s, s + h);
+    double tenon = arms(pad, l, s, s + h);
     double haunch =
         haunchAway ? arms(pad, lh, s + h, s + h + hh) : arms(pad, lh, Math.max(0, s - hh), s);
     return pad.take(TOTAL, tenon, haunch);
