@@ -66,7 +66,12 @@ public final class SvgWriter {
 
   private void label(Mark.Label label) {
     double em = label.points() * TextMeasure.MM_PER_POINT;
-    String anchor = List.of("start", "middle", "end").get(label.align().ordinal());
+    String anchor =
+        switch (label.align()) {
+          case LEFT -> "start";
+          case CENTRE -> "middle";
+          case RIGHT -> "end";
+        };
     String x = number(label.at().x());
     String y = number(label.at().y());
     String turn =
