@@ -53,6 +53,10 @@ final class Structure {
       PdfDictionary scope = owned("Table");
       scope.put(new PdfName("Scope"), new PdfName("Column"));
       element.put(PdfName.A, scope);
+    } else if (tag.columns() > 1) {
+      PdfDictionary span = owned("Table");
+      span.put(new PdfName("ColSpan"), new PdfNumber(tag.columns()));
+      element.put(PdfName.A, span);
     } else if (tag.role() == Role.FIGURE || tag.role() == Role.FORMULA) {
       PdfDictionary layout = owned("Layout");
       layout.put(new PdfName("Placement"), new PdfName("Block"));

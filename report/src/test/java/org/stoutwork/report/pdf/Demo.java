@@ -280,8 +280,8 @@ final class Demo {
   }
 
   static Drawing elevation(double width, TextMeasure measure) {
-    double height = 88;
-    View view = View.fitting(new View.RealBox(0, 0, 1600, 870), new Bounds(20, 22, width - 20, 64));
+    double height = 94;
+    View view = View.fitting(new View.RealBox(0, 0, 1600, 870), new Bounds(20, 22, width - 20, 74));
     Sketch s = new Sketch();
     Point a = view.at(0, 870);
     Point b = view.at(1600, 780);
@@ -290,16 +290,16 @@ final class Demo {
       s.rectangle(view.at(x, 780), view.at(x + 90, 0), Fill.of(Ink.WHITE), Stroke.THICK);
     }
     s.rectangle(view.at(290, 260), view.at(1310, 170), Fill.of(Ink.MIST), Stroke.MEDIUM);
-    s.line(view.at(800, 960), view.at(800, -60), Stroke.THIN.dashed(Dash.CHAIN));
+    s.line(view.at(800, 930), view.at(800, -60), Stroke.THIN.dashed(Dash.CHAIN));
     s.line(view.at(-60, 0), view.at(1660, 0), Stroke.MEDIUM);
     Dimensions dims = new Dimensions(measure, 9);
     s.add(dims.horizontal(view.at(0, 0), view.at(1600, 0), height - 12, "1600"));
     s.add(dims.horizontal(view.at(200, 0), view.at(290, 0), height - 18, "90"));
     s.add(dims.vertical(view.at(0, 0), view.at(0, 870), view.at(0, 0).x() - 9, "870"));
-    s.add(dims.vertical(view.at(1600, 780), view.at(1600, 870), view.at(1600, 0).x() + 6, "90"));
+    s.add(dims.vertical(view.at(1600, 780), view.at(1600, 870), view.at(1600, 0).x() + 30, "90"));
     s.add(Loads.force(view.at(1600, 840).plus(2, 0), 180, 13, "200 N", 9));
     s.add(Loads.force(view.at(420, 870), -90, 11, "1.0 kN", 9));
-    s.add(Leaders.dotted(view.at(700, 215), view.at(760, 470), "stretcher-front, 38 × 92", 9));
+    s.add(Leaders.dotted(view.at(400, 215), view.at(430, 520), "stretcher-front, 38 × 92", 9));
     s.add(Leaders.pointed(view.at(1400, 500), view.at(1460, 620), "leg-3", 9));
     s.add(ViewTitle.at(new Point(2, 6), "Front", view.scale(), 10, measure));
     s.add(ScaleBar.at(new Point(width - 35, 2), view, 100, 4, "mm", 8));

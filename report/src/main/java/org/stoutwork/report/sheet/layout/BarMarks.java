@@ -41,6 +41,11 @@ final class BarMarks {
     this.measure = measure;
   }
 
+  /** How far right of a strip's left edge the limit stands, for a strip of the given width. */
+  static double limit(double width) {
+    return (width - FIGURE) / END;
+  }
+
   /** The word of a verdict as text. */
   static RichText word(Verdict verdict) {
     return RichText.plain(verdict.words(), verdict == Verdict.ADEQUATE ? Face.REGULAR : Face.BOLD);
@@ -77,12 +82,19 @@ final class BarMarks {
               Fill.NONE,
               Optional.of(Stroke.THIN.dashed(Dash.DASHED))));
     }
-    Point limit = corner.plus(axis / END, 0);
+    limitLine(corner.plus(axis / END, 0), marks);
+    return marks;
+  }
+
+  /** The limit, with a white edge so that it shows on a solid bar. */
+  private static void limitLine(Point limit, List<Mark> marks) {
+    marks.add(
+        new Mark.Path(
+            List.of(limit.plus(0, 0.1), limit.plus(0, HEIGHT - 0.1)), Stroke.of(1.2, Ink.WHITE)));
     marks.add(
         new Mark.Path(
             List.of(limit.plus(0, -0.8), limit.plus(0, HEIGHT + 0.8)),
             Stroke.of(0.45, Ink.ACCENT)));
-    return marks;
   }
 
   /** The figure at the bar's end, clear of the limit line. */

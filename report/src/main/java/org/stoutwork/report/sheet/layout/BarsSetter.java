@@ -23,14 +23,37 @@ final class BarsSetter {
   private BarsSetter() {}
 
   static List<Band> set(Bars bars, Setting setting) {
+    List<Band> axis = List.of(axis(setting));
     List<Band> bands = new ArrayList<>();
+    bands.add(axis.get(0).spaced(2.5).bonded(Bond.TIGHT));
     for (Bars.Bar bar : bars.bars()) {
-      bands.addAll(row(bar, setting, bands.isEmpty() ? 2.5 : 0));
+      row(bar, setting).forEach(band -> bands.add(band.under(axis)));
     }
     return bands;
   }
 
-  private static List<Band> row(Bars.Bar bar, Setting setting, double before) {
+  private static Band axis(Setting setting) {
+    Type type = Type.DENSE;
+    double left = setting.width() * LABEL + GAP;
+    double limit = left + BarMarks.limit(setting.width() - left - WORD);
+    return Band.of(
+        type.leading(),
+        List.of(
+            new Piece(
+                Tag.NONE, List.of(figure("0", left, type), figure("limit 1.0", limit, type)))));
+  }
+
+  private static Mark figure(String text, double x, Type type) {
+    return new Mark.Label(
+        new Point(x, type.baseline()),
+        RichText.plain(text),
+        type.points(),
+        Align.CENTRE,
+        0,
+        Ink.DARK);
+  }
+
+  private static List<Band> row(Bars.Bar bar, Setting setting) {
     Type type = Type.BODY;
     int tag = setting.tag(Role.P);
     double labelWidth = setting.width() * LABEL;
@@ -54,13 +77,14 @@ final class BarsSetter {
             new Piece(Tag.NONE, marks.shapes(bar.utilisation(), corner, barWidth)),
             new Piece(tag, List.of(marks.number(bar.utilisation(), corner, barWidth), wordLabel)));
     List<Band> with = Bands.first(label, b -> joined(b, added));
-    return Bands.spaced(Bands.together(with, Bond.FIRM), before);
+    with = Bands.last(with, b -> b.framed(List.of(), 0, 0, b.height() + 0.9));
+    return Bands.together(with, Bond.FIRM);
   }
 
   private static Band joined(Band label, List<Piece> added) {
     List<Piece> all = new ArrayList<>();
     label.pieces().forEach(p -> all.add(p.moved(0, 0.3)));
     all.addAll(added);
-    return Band.of(label.height() + 1.2, all);
+    return Band.of(label.height() + 0.3, all);
   }
 }

@@ -22,8 +22,9 @@ import org.stoutwork.report.sheet.page.Tag;
  */
 final class CautionSetter {
 
-  private static final double LEFT = 17;
+  private static final double LEFT = 18;
   private static final double PAD = 2.8;
+  private static final double STRIPE = 2.2;
 
   private final Caution caution;
   private final Setting setting;
@@ -65,7 +66,7 @@ final class CautionSetter {
   }
 
   private Band withSign(Band line) {
-    Point middle = new Point(8.5, 3.4);
+    Point middle = new Point(9.5, 3.4);
     return line.framed(
         List.of(new Piece(Tag.NONE, CautionSign.marks(caution.grade(), middle))),
         0,
@@ -89,7 +90,9 @@ final class CautionSetter {
       frame.add(edge(0, height - w, right, height));
     }
     if (caution.grade() == Caution.Grade.DANGER) {
-      frame.add(stripe(height));
+      double foot = last ? height - w : height;
+      frame.add(stripe(w, first ? w : 0, foot));
+      frame.add(edge(w + STRIPE, first ? w : 0, w + STRIPE + 0.3, foot));
     }
     return band.framed(List.of(new Piece(Tag.NONE, frame)), 0, top, height);
   }
@@ -101,11 +104,11 @@ final class CautionSetter {
         Optional.empty());
   }
 
-  private Mark stripe(double height) {
+  private static Mark stripe(double left, double top, double bottom) {
     return new Mark.Polygon(
-        Sketch.corners(new Point(0, 0), new Point(2.6, height)),
-        Fill.hatch(45, 1.1),
-        Optional.of(Stroke.of(0.3, Ink.BLACK)));
+        Sketch.corners(new Point(left, top), new Point(left + STRIPE, bottom)),
+        new Fill.Hatch(45, 1.2, Stroke.of(0.45, Ink.BLACK)),
+        Optional.empty());
   }
 
   private double weight() {

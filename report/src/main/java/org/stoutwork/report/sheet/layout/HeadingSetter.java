@@ -28,6 +28,7 @@ final class HeadingSetter {
   private HeadingSetter() {}
 
   static List<Band> set(Heading heading, Setting setting) {
+    setting.numbering().heading(heading.level());
     String number =
         heading.numbered() ? setting.numbering().section(heading.level(), heading.anchor()) : "";
     int tag = setting.tag(role(heading.level()));

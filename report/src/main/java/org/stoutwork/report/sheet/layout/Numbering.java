@@ -12,12 +12,23 @@ final class Numbering {
   private final Map<String, String> earlier;
   private final Map<String, String> found = new TreeMap<>();
   private final int[] sections = new int[3];
+  private int heading;
   private int figures;
   private int tables;
   private int lines;
 
   Numbering(Map<String, String> earlier) {
     this.earlier = earlier;
+  }
+
+  /** Notes a heading of a level, which may go one deeper than the one before and not more. */
+  void heading(int level) {
+    if (level > heading + 1) {
+      throw new LayoutFault(
+          "a heading of level %d follows one of level %d; put one of level %d between"
+              .formatted(level, heading, heading + 1));
+    }
+    heading = level;
   }
 
   String section(int level, String anchor) {

@@ -17,7 +17,7 @@ import org.stoutwork.report.sheet.page.Tag;
 final class RowSetter {
 
   private static final double PAD = 1.0;
-  private static final double WORD = 19;
+  private static final double WORD = 20.5;
   private static final double NARROW = 52;
 
   private final List<Column> columns;
@@ -89,10 +89,10 @@ final class RowSetter {
     RichText word = BarMarks.word(utilisation.verdict());
     Mark wordLabel =
         new Mark.Label(
-            new Point(narrow ? left : left + width, type.baseline()),
+            new Point(narrow ? left : left + barWidth + 2, type.baseline()),
             word,
             type.points(),
-            narrow ? Align.LEFT : Align.RIGHT,
+            Align.LEFT,
             0,
             Ink.BLACK);
     Piece shapes = new Piece(Tag.NONE, marks.shapes(utilisation, corner, barWidth));

@@ -24,7 +24,7 @@ final class SignOffSetter {
   private static final double GAP = 4;
   private static final double LINE = 15.5;
   private static final double OPINION = 26;
-  private static final double HEIGHT = 28;
+  private static final double HEIGHT = 29.5;
 
   private SignOffSetter() {}
 

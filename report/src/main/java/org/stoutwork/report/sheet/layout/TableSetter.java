@@ -46,9 +46,13 @@ final class TableSetter {
         table.columns().stream().map(column -> headRow.tag(Role.HEAD_CELL)).toList();
     head(tags).forEach(band -> bands.add(band.bonded(Bond.TIGHT)));
     List<Band> repeated = head(Collections.nCopies(table.columns().size(), Tag.NONE));
-    for (int i = 0; i < table.rows().size(); i++) {
-      boolean last = i == table.rows().size() - 1;
-      row(table.rows().get(i), inside, last).forEach(band -> bands.add(band.under(repeated)));
+    int last = table.rows().size() - 1;
+    for (int i = 0; i <= last; i++) {
+      List<Band> row = row(table.rows().get(i), inside, i == last);
+      if ((i == 0 || i == last - 1) && i != last) {
+        row = Bands.last(row, b -> b.bonded(Bond.ASKED));
+      }
+      row.forEach(band -> bands.add(band.under(repeated)));
     }
     return Bands.first(bands, b -> b.spaced(4).anchored(table.anchor()));
   }
@@ -94,7 +98,8 @@ final class TableSetter {
     Column whole = Column.share(1, "");
     RichText text =
         row.cells().get(0) instanceof Cell.Text t ? t.text().in(Face.BOLD) : RichText.EMPTY;
-    List<Integer> tags = List.of(cellsIn.tag(Role.CELL));
+    List<Integer> tags =
+        List.of(setting.tags().addSpanning(cellsIn.parent(), table.columns().size()));
     ColumnWidths one = ColumnWidths.of(List.of(whole), setting.width());
     return new RowSetter(List.of(whole), one, type, setting)
         .set(List.of(new Cell.Text(text)), tags);

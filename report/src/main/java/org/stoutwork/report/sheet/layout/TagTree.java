@@ -11,12 +11,20 @@ final class TagTree {
   private final List<Tag> tags = new ArrayList<>();
 
   TagTree() {
-    tags.add(new Tag(Tag.ROOT, Tag.NONE, Role.DOCUMENT, ""));
+    tags.add(new Tag(Tag.ROOT, Tag.NONE, Role.DOCUMENT, "", 1));
   }
 
   int add(int parent, Role role, String alternative) {
-    int id = tags.size() + 1;
-    tags.add(new Tag(id, parent, role, alternative));
+    return add(new Tag(tags.size() + 1, parent, role, alternative, 1));
+  }
+
+  int addSpanning(int parent, int columns) {
+    return add(new Tag(tags.size() + 1, parent, Role.CELL, "", columns));
+  }
+
+  private int add(Tag tag) {
+    int id = tag.id();
+    tags.add(tag);
     return id;
   }
 

@@ -26,9 +26,9 @@ import org.stoutwork.working.Symbol;
  */
 final class WorkedSetter {
 
-  private static final double GUTTER = 14;
-  private static final double SYMBOL = 16;
-  private static final double ROW_GAP = 1.1;
+  private static final double GUTTER = 11;
+  private static final double SYMBOL = 13;
+  private static final double ROW_GAP = 1.5;
 
   private final Setting setting;
   private final FormulaSetter formulas;

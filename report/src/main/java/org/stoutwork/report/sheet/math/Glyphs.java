@@ -61,7 +61,7 @@ final class Glyphs {
     double pad = 0.12 * em();
     double width = Math.max(over.width(), under.width()) + 2 * pad;
     double bar = AXIS * em();
-    double gap = 0.16 * em();
+    double gap = 0.2 * em();
     List<Mark> marks = new ArrayList<>();
     marks.addAll(over.at((width - over.width()) / 2, -(bar + gap + over.descent())));
     marks.addAll(under.at((width - under.width()) / 2, -bar + gap + under.ascent()));
