@@ -2,6 +2,7 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.stoutwork.report.drawing.Align;
 import org.stoutwork.report.drawing.Ink;
 import org.stoutwork.report.drawing.Mark;
@@ -109,8 +110,12 @@ final class RowSetter {
     double least = Math.max(SHORTEST_BAR, wordWidth);
     if (width < least) {
       throw new LayoutFault(
-          "column \"%s\" holds a bar and is %.1f mm wide; a bar needs at least %.1f mm"
-              .formatted(columns.get(column).head().characters(), width, least));
+          String.format(
+              Locale.ROOT,
+              "column \"%s\" holds a bar and is %.1f mm wide; a bar needs at least %.1f mm",
+              columns.get(column).head().characters(),
+              width,
+              least));
     }
   }
 }

@@ -2,6 +2,7 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.report.drawing.Align;
@@ -64,7 +65,9 @@ final class WorkedSetter {
     String value = Writing.with(given.value(), given.symbol().unit(), Line.DIGITS);
     String number = "(" + setting.numbering().line() + ")";
     int tag =
-        setting.tag(Role.FORMULA, "%s %s = %s".formatted(number, given.symbol().symbol(), value));
+        setting.tag(
+            Role.FORMULA,
+            String.format(Locale.ROOT, "%s %s = %s", number, given.symbol().symbol(), value));
     MathBox symbol = formulas.symbol(given.symbol().symbol());
     double column = Math.max(SYMBOL, symbol.width());
     List<Band> bands = new ArrayList<>();
@@ -92,13 +95,14 @@ final class WorkedSetter {
   }
 
   private static String alternative(String number, Line.Calculated line) {
-    return "%s %s = %s = %s = %s"
-        .formatted(
-            number,
-            line.formula().result().symbol(),
-            line.formula().inSymbols(),
-            line.withNumbers(),
-            line.resultText());
+    return String.format(
+        Locale.ROOT,
+        "%s %s = %s = %s = %s",
+        number,
+        line.formula().result().symbol(),
+        line.formula().inSymbols(),
+        line.withNumbers(),
+        line.resultText());
   }
 
   private List<Band> rows(Optional<List<MathBox>> boxes, String linear, double column, int tag) {
