@@ -42,6 +42,11 @@ final class BarMarks {
     this.figure = measure.width(RichText.plain("88.88", Face.BOLD), type.points()) + 1;
   }
 
+  /** Where the upper edge of a bar lies whose figure stands on the given base line, mm. */
+  double top(double baseline) {
+    return baseline - TextMeasure.CAPITAL * type.em() / 2 - HEIGHT / 2;
+  }
+
   /** Width that the longest word of a verdict needs, mm. */
   double wordWidth() {
     double widest = 0;

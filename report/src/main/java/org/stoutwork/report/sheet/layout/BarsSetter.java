@@ -18,7 +18,6 @@ final class BarsSetter {
   private static final double LABEL = 0.36;
   private static final double GAP = 4;
   private static final double APART = 2;
-  private static final double TOP = 1.4;
 
   private BarsSetter() {}
 
@@ -63,7 +62,7 @@ final class BarsSetter {
     double barLeft = labelWidth + GAP;
     BarMarks marks = new BarMarks(type, setting.measure());
     double barWidth = setting.width() - barLeft - marks.wordWidth() - APART;
-    Point corner = new Point(barLeft, TOP);
+    Point corner = new Point(barLeft, marks.top(type.baseline() + 0.3));
     RichText word = BarMarks.word(bar.utilisation().verdict());
     Mark wordLabel =
         new Mark.Label(

@@ -88,7 +88,7 @@ final class RowSetter {
     requireRoom(width, wordWidth, column);
     boolean narrow = width < SHORTEST_BAR + APART + wordWidth;
     double barWidth = narrow ? width : width - wordWidth - APART;
-    Point corner = new Point(left, (type.leading() - BarMarks.HEIGHT) / 2);
+    Point corner = new Point(left, marks.top(type.baseline()));
     RichText word = BarMarks.word(utilisation.verdict());
     Mark wordLabel =
         new Mark.Label(

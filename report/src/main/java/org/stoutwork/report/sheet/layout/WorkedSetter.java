@@ -12,6 +12,7 @@ import org.stoutwork.report.drawing.Mark;
 import org.stoutwork.report.drawing.Point;
 import org.stoutwork.report.drawing.RichText;
 import org.stoutwork.report.sheet.Worked;
+import org.stoutwork.report.sheet.math.Digits;
 import org.stoutwork.report.sheet.math.FormulaSetter;
 import org.stoutwork.report.sheet.math.MathBox;
 import org.stoutwork.report.sheet.math.SymbolText;
@@ -109,7 +110,7 @@ final class WorkedSetter {
     if (boxes.isPresent()) {
       return boxes.get().stream().map(box -> row(box, column, tag)).toList();
     }
-    RichText text = RichText.plain("= ").then(RichText.of(linear.replace('*', '·')));
+    RichText text = RichText.plain("= ").then(RichText.of(Digits.grouped(linear)));
     List<Band> lines =
         new TextLines(setting, Type.BODY, Ink.BLACK)
             .bands(text, tag, GUTTER + column + 1, room() - column - 1);

@@ -25,7 +25,7 @@ import org.stoutwork.report.sheet.page.Piece;
 import org.stoutwork.report.sheet.page.Role;
 import org.stoutwork.report.sheet.page.Tag;
 
-class LayoutProperties {
+class LayoutLawsTest {
 
   private static final TextMeasure MEASURE = new EmMeasure();
 
