@@ -50,6 +50,15 @@ class DrawingTest {
   }
 
   @Test
+  void backed_lettering_lies_over_a_white_ground_that_holds_it() {
+    List<Mark> marks =
+        new Sketch().backedText(new Point(30, 12), "leg", Align.CENTRE, MEASURE).marks();
+    Mark.Polygon ground = (Mark.Polygon) marks.get(0);
+    assertEquals(Fill.of(Ink.WHITE), ground.fill());
+    assertTrue(Extent.of(ground, MEASURE).holds(Extent.of(marks.get(1), MEASURE), 0));
+  }
+
+  @Test
   void inks_that_print_text_reach_seven_to_one_and_lines_three_to_one() {
     for (Ink ink : List.of(Ink.BLACK, Ink.DARK, Ink.ACCENT)) {
       assertTrue(ink.contrast(Ink.WHITE) >= 7, ink + " " + ink.contrast(Ink.WHITE));
