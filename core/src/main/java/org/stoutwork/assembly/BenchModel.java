@@ -37,7 +37,7 @@ public record BenchModel(
 
   /** Builds the frame of a bench with its joints at one level of their stiffness. */
   public static BenchModel of(
-      Bench bench, Function<String, FrameTimber> timbers, JointLevel level) {
-    return new FrameAssembly(bench, timbers, level).build();
+      Bench bench, Function<String, FrameTimber> timbers, JointLevel level, FloorContact floor) {
+    return new FrameAssembly(bench, timbers, level, floor).build();
   }
 }

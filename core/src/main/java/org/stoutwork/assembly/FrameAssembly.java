@@ -24,6 +24,7 @@ final class FrameAssembly {
   final Bench bench;
   final Function<String, FrameTimber> timbers;
   final JointLevel level;
+  final FloorContact floor;
   final TopGrid grid;
   final FrameModelBuilder model = FrameModel.builder();
   final List<Part> parts = new ArrayList<>();
@@ -45,8 +46,10 @@ final class FrameAssembly {
    */
   record Contact(Stretcher stretcher, String node, double x, double y, double z) {}
 
-  FrameAssembly(Bench bench, Function<String, FrameTimber> timbers, JointLevel level) {
+  FrameAssembly(
+      Bench bench, Function<String, FrameTimber> timbers, JointLevel level, FloorContact floor) {
     this.bench = bench;
+    this.floor = floor;
     this.timbers = timbers;
     this.level = level;
     this.grid = TopGrid.of(bench);
@@ -112,7 +115,10 @@ final class FrameAssembly {
   void stand(String node) {
     model.support(node, Direction.UX, Restraint.FIXED);
     model.support(node, Direction.UY, Restraint.FIXED);
-    model.support(node, Direction.UZ, Restraint.COMPRESSION_ONLY);
+    model.support(
+        node,
+        Direction.UZ,
+        floor == FloorContact.HELD ? Restraint.FIXED : Restraint.COMPRESSION_ONLY);
     model.support(node, Direction.RZ, Restraint.FIXED);
     feet.add(node);
   }

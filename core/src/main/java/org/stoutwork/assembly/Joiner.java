@@ -75,18 +75,10 @@ final class Joiner {
     return Springs.upright(springs(), arm);
   }
 
-  void spot(String rail, String post, String member, boolean atStart, boolean upright) {
+  void spot(PartKind kind, String rail, String post, String member, boolean atStart) {
     frames.joints.add(
         new JointSpot(
-            rail + " into " + post,
-            rail,
-            post,
-            joint,
-            setting,
-            stiffness,
-            member,
-            atStart,
-            upright));
+            rail + " into " + post, rail, kind, post, joint, setting, stiffness, member, atStart));
   }
 
   /** Fraction of the way from the axis to the face, for a hole that begins at the face. */

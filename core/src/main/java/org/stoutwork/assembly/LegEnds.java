@@ -77,7 +77,7 @@ final class LegEnds {
   void record(LegLines line, List<Piece> pieces) {
     foot.ifPresent(
         j -> {
-          j.spot(line.name(), footName(), pieces.get(0).member(), true, true);
+          j.spot(PartKind.LEG, line.name(), footName(), pieces.get(0).member(), true);
           double from =
               Layout.footMiddle(frames.bench, frame)
                   - (frame.foot().get().length().mm() - frame.foot().get().pad().mm()) / 2;
@@ -85,7 +85,8 @@ final class LegEnds {
         });
     head.ifPresent(
         j -> {
-          j.spot(line.name(), railName(), pieces.get(pieces.size() - 1).member(), false, true);
+          String last = pieces.get(pieces.size() - 1).member();
+          j.spot(PartKind.LEG, line.name(), railName(), last, false);
           double from = Layout.footMiddle(frames.bench, frame) - frame.topRail().length().mm() / 2;
           j.mortiseUpright(railName(), line.y() - from, -1);
         });

@@ -118,8 +118,8 @@ final class Rails {
     MemberEnd end = joiner.level(new Vec3(0, -arm, 0));
     List<Piece> pieces =
         new Chain(frames.model, name, section).through(stops, front.y() + arm, start, end);
-    joiner.spot(name, front.name(), pieces.get(0).member(), true, false);
-    joiner.spot(name, back.name(), pieces.get(pieces.size() - 1).member(), false, false);
+    joiner.spot(kind, name, front.name(), pieces.get(0).member(), true);
+    joiner.spot(kind, name, back.name(), pieces.get(pieces.size() - 1).member(), false);
     joiner.mortiseAcross(front.name(), z - Layout.legBottom(frame), 1);
     joiner.mortiseAcross(back.name(), z - Layout.legBottom(frame), -1);
     frames.parts.add(new Part(name, kind, rail.wood(), pieces, List.of(), length));

@@ -176,13 +176,13 @@ final class StretcherAssembly {
       int index = atStart ? bay : bay + 1;
       if (stretcher.line() == StretcherLine.MIDDLE) {
         double front = Layout.frontLegY(frame) + frame.leg().across().mm() / 2;
-        joiner.spot(name, railName(frame), piece.member(), atStart, false);
+        joiner.spot(PartKind.STRETCHER, name, railName(frame), piece.member(), atStart);
         double at = frames.bench.top().width().mm() / 2 - front;
         joiner.mortiseThroughRail(railName(frame), at, sign);
         return;
       }
       LegLines leg = frames.leg(stretcher.line(), index);
-      joiner.spot(name, leg.name(), piece.member(), atStart, false);
+      joiner.spot(PartKind.STRETCHER, name, leg.name(), piece.member(), atStart);
       joiner.mortiseAlong(leg.name(), z - Layout.legBottom(frame), sign);
     }
   }

@@ -19,9 +19,10 @@ import org.stoutwork.joint.StatedSpring;
  * @param depth behind the shoulder, mm
  * @param offset of its middle from the post's middle across the rail, mm
  */
-record TenonHole(double width, double height, double depth, double offset) {
+public record TenonHole(double width, double height, double depth, double offset) {
 
-  static TenonHole of(Joint joint, Joint.Members members) {
+  /** The hole of a joint between two pieces. */
+  public static TenonHole of(Joint joint, Joint.Members members) {
     return joint.fold(new Cases(members));
   }
 

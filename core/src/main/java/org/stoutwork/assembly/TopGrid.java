@@ -6,6 +6,7 @@ import java.util.stream.DoubleStream;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Layout;
+import org.stoutwork.bench.Weight;
 
 /**
  * The lines of the grillage that stands for the top: lines along the bench at fixed places across
@@ -45,8 +46,24 @@ public record TopGrid(List<Double> lines, List<Double> stations, double width, d
     }
     List<Double> along =
         new ArrayList<>(bench.endFrames().stream().map(frame -> frame.at().mm()).toList());
+    for (Weight weight : bench.weights()) {
+      if (weight instanceof Weight.Machine machine) {
+        feet(across, machine.y().mm(), machine.baseAcross().mm() / 2, width);
+        feet(along, machine.x().mm(), machine.baseAlong().mm() / 2, length);
+      }
+    }
     return new TopGrid(
         filled(across, width, LINES_APART), filled(along, length, STATIONS_APART), width, length);
+  }
+
+  /** A machine's feet get places of their own, unless another is too near. */
+  private static void feet(List<Double> places, double middle, double half, double size) {
+    for (double at : new double[] {middle - half, middle + half}) {
+      boolean inside = at >= HALF_PATCH && at <= size - HALF_PATCH;
+      if (inside && places.stream().allMatch(p -> Math.abs(p - at) >= NEAREST)) {
+        places.add(at);
+      }
+    }
   }
 
   /** The places that must be met, the two near the ends, and enough between them. */

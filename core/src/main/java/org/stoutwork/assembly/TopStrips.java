@@ -3,6 +3,7 @@ package org.stoutwork.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.stoutwork.analysis.model.CrossSection;
 import org.stoutwork.analysis.model.FrameModelBuilder;
 import org.stoutwork.bench.Bench;
@@ -161,7 +162,7 @@ final class TopStrips {
   }
 
   /** Mean over the thickness. */
-  private double mean(java.util.function.ToDoubleFunction<TopLayer> value) {
+  private double mean(ToDoubleFunction<TopLayer> value) {
     return bench.top().layers().stream()
             .mapToDouble(layer -> value.applyAsDouble(layer) * layer.thickness().mm())
             .sum()

@@ -8,7 +8,7 @@ package org.stoutwork.fastener;
  * @param length under the head, mm
  * @param thread length of thread without the tip, mm
  * @param tip length of the gimlet point, mm
- * @param yield bending yield strength of the steel, MPa
+ * @param bendingYield bending yield strength of the steel, MPa
  * @param ultimate tensile strength of the steel, MPa
  * @param washer under the head
  */
@@ -18,7 +18,7 @@ public record CoachScrew(
     double length,
     double thread,
     double tip,
-    double yield,
+    double bendingYield,
     double ultimate,
     Washer washer)
     implements Fastener {

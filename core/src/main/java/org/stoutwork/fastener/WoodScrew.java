@@ -8,7 +8,7 @@ package org.stoutwork.fastener;
  * @param length overall, mm
  * @param thread length of thread, mm
  * @param head diameter of the head, mm
- * @param yield bending yield strength of the steel, MPa
+ * @param bendingYield bending yield strength of the steel, MPa
  * @param ultimate tensile strength of the steel, MPa
  */
 public record WoodScrew(
@@ -17,7 +17,7 @@ public record WoodScrew(
     double length,
     double thread,
     double head,
-    double yield,
+    double bendingYield,
     double ultimate)
     implements Fastener {
 

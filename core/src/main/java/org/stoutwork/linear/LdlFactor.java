@@ -41,12 +41,17 @@ public final class LdlFactor implements Factorisation {
     return size;
   }
 
+  /** The order of elimination, position to unknown. */
+  public int[] order() {
+    return order.clone();
+  }
+
   /** Stored entries of L below its unit diagonal. */
   public int entries() {
     return columnStart[size];
   }
 
-  /** Smallest pivot relative to the largest; a rough warning sign only. */
+  /** The pivots, by unknown. */
   public double[] pivots() {
     double[] byUnknown = new double[size];
     for (int k = 0; k < size; k++) {

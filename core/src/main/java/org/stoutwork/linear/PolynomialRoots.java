@@ -43,7 +43,8 @@ public final class PolynomialRoots {
       double right = k < turns.size() ? turns.get(k) : high;
       double fl = value(coefficients, left);
       double fr = value(coefficients, right);
-      if (fl * fr < 0 || (fr == 0 && right < high && fl != 0)) {
+      // At a turn that just touches zero the sign stays as it is.
+      if (fl * fr < 0) {
         roots.add(bisect(coefficients, left, right, fl));
       }
       left = right;

@@ -1,6 +1,7 @@
 package org.stoutwork.table;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.stoutwork.source.Mark;
@@ -10,11 +11,11 @@ import org.stoutwork.source.Source;
 public final class Row {
 
   private final String table;
-  private final List<String> columns;
+  private final Map<String, Integer> columns;
   private final List<String> cells;
   private final int line;
 
-  Row(String table, List<String> columns, List<String> cells, int line) {
+  Row(String table, Map<String, Integer> columns, List<String> cells, int line) {
     this.table = table;
     this.columns = columns;
     this.cells = List.copyOf(cells);
@@ -32,9 +33,10 @@ public final class Row {
    * @throws TableFault if the table has no such column
    */
   public String text(String column) {
-    int index = columns.indexOf(column);
-    if (index < 0) {
-      throw fault("there is no column \"%s\"; the columns are %s".formatted(column, columns));
+    Integer index = columns.get(column);
+    if (index == null) {
+      throw fault(
+          "there is no column \"%s\"; the columns are %s".formatted(column, columns.keySet()));
     }
     return cells.get(index);
   }

@@ -7,11 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.stoutwork.source.Mark;
 
 /**
@@ -61,7 +60,7 @@ public record Table(String name, List<String> header, List<String> columns, List
    */
   public static Table read(String name, String text) {
     List<String> header = new ArrayList<>();
-    List<String> columns = List.of();
+    Map<String, Integer> columns = Map.of();
     List<Row> rows = new ArrayList<>();
     List<String> lines = text.lines().toList();
     for (int i = 0; i < lines.size(); i++) {
@@ -75,7 +74,7 @@ public record Table(String name, List<String> header, List<String> columns, List
       }
     }
     requireTitle(name, header);
-    return new Table(name, header, columns, rows);
+    return new Table(name, header, List.copyOf(columns.keySet()), rows);
   }
 
   private static void requireTitle(String name, List<String> header) {
@@ -86,16 +85,17 @@ public record Table(String name, List<String> header, List<String> columns, List
     }
   }
 
-  private static List<String> columnsOf(String name, int line, String text) {
-    List<String> columns = cells(name, line, text);
-    Set<String> once = new HashSet<>(columns);
-    if (once.size() < columns.size() || once.contains("")) {
-      throw new TableFault(name, line, "column names must be given and differ: " + columns);
+  private static Map<String, Integer> columnsOf(String name, int line, String text) {
+    List<String> names = cells(name, line, text);
+    Map<String, Integer> columns = new LinkedHashMap<>();
+    names.forEach(one -> columns.put(one, columns.size()));
+    if (columns.size() < names.size() || columns.containsKey("")) {
+      throw new TableFault(name, line, "column names must be given and differ: " + names);
     }
     return columns;
   }
 
-  private static Row rowOf(String name, List<String> columns, int line, String text) {
+  private static Row rowOf(String name, Map<String, Integer> columns, int line, String text) {
     List<String> cells = cells(name, line, text);
     if (cells.size() != columns.size()) {
       throw new TableFault(

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * Reads the text of a formula into its tree. Symbols are letters of any alphabet with an optional
  * index after a low line ({@code f_m}) or an index in braces that may hold commas ({@code
- * k_{c,90}}).
+ * k_{c,90}}). {@code π} is the number unless it is declared.
  */
 final class Reading {
 
@@ -103,6 +103,9 @@ final class Reading {
       return call(word);
     }
     int index = symbols.indexOf(word);
+    if (index < 0 && word.equals("π")) {
+      return new Expr.Num(Math.PI, word);
+    }
     if (index < 0) {
       at = from;
       throw fault("symbol \"%s\" is not declared".formatted(word));

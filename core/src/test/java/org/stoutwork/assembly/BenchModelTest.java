@@ -19,7 +19,7 @@ class BenchModelTest {
     double kg =
         Masses.byPart(bench, timbers::get).values().stream().mapToDouble(Double::doubleValue).sum();
     for (JointLevel level : JointLevel.values()) {
-      BenchModel model = BenchModel.of(bench, timbers::get, level);
+      BenchModel model = BenchModel.of(bench, timbers::get, level, FloorContact.MAY_LIFT);
       FrameResult result =
           FrameSolver.prepare(model.frame())
               .prepared()
@@ -37,7 +37,7 @@ class BenchModelTest {
     Timbers timbers = Timbers.of(bench, Benches.TABLES);
     double last = Double.POSITIVE_INFINITY;
     for (JointLevel level : JointLevel.values()) {
-      BenchModel model = BenchModel.of(bench, timbers::get, level);
+      BenchModel model = BenchModel.of(bench, timbers::get, level, FloorContact.MAY_LIFT);
       FrameResult result =
           FrameSolver.prepare(model.frame())
               .prepared()

@@ -19,21 +19,26 @@ final class BasicSystem {
   private final double length;
   private final CrossSection section;
   private final Material material;
+  private final MemberEnd startEnd;
+  private final MemberEnd endEnd;
   private final double[] startCompliance = new double[6];
+  private final double[] endCompliance = new double[6];
   private final int[] softStart;
   private final int[] softEnd;
   private final double[][] inverse;
   private final double[][] stiffness = new double[6][6];
 
-  /** Forces at both ends and how far the start springs have slipped. */
+  /** Forces at both ends and how far the springs at both ends have slipped. */
   @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
-  record Answer(double[] startForces, double[] endForces, double[] startSlip) {}
+  record Answer(double[] startForces, double[] endForces, double[] startSlip, double[] endSlip) {}
 
   BasicSystem(
       double length, CrossSection section, Material material, MemberEnd start, MemberEnd end) {
     this.length = length;
     this.section = section;
     this.material = material;
+    this.startEnd = start;
+    this.endEnd = end;
     double[][] f = flexibility();
     double[] own = new double[6];
     for (int i = 0; i < 6; i++) {
@@ -53,7 +58,8 @@ final class BasicSystem {
       if (ke * own[i] < 1) {
         softAtEnd.add(i);
       } else {
-        f[i][i] += 1 / ke;
+        endCompliance[i] = 1 / ke;
+        f[i][i] += endCompliance[i];
       }
     }
     softStart = softAtStart.stream().mapToInt(Integer::intValue).toArray();
@@ -195,9 +201,20 @@ final class BasicSystem {
       slip[i] = startCompliance[i] * start[i];
     }
     for (int k = 0; k < softStart.length; k++) {
-      slip[softStart[k]] = -z[6 + softEnd.length + k];
+      int i = softStart[k];
+      slip[i] = -z[6 + softEnd.length + k];
+      // What a soft spring passes on is a small remainder of large moments: its slip knows better.
+      start[i] = stiffnessOf(startEnd.in(Direction.of(i))) * slip[i];
     }
-    return new Answer(start, q, slip);
+    double[] endSlip = new double[6];
+    for (int i = 0; i < 6; i++) {
+      endSlip[i] = endCompliance[i] * q[i];
+    }
+    for (int k = 0; k < softEnd.length; k++) {
+      endSlip[softEnd[k]] = z[6 + k];
+      q[softEnd[k]] = stiffnessOf(endEnd.in(Direction.of(softEnd[k]))) * z[6 + k];
+    }
+    return new Answer(start, q, slip, endSlip);
   }
 
   private double[] tipOfCantilever(SpanLoad load, double[] w) {

@@ -4,6 +4,7 @@ import org.stoutwork.analysis.model.CrossSection;
 import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.Material;
 import org.stoutwork.analysis.model.Member;
+import org.stoutwork.analysis.model.MemberEnd;
 import org.stoutwork.analysis.model.Vec3;
 
 /**
@@ -20,6 +21,7 @@ public final class Beam implements Element {
   private final LocalAxes axes;
   private final double length;
   private final Vec3 startArm;
+  private final Vec3 endArm;
   private final BasicSystem basic;
   private final int[] unknowns;
   private final double[][] relative;
@@ -32,23 +34,98 @@ public final class Beam implements Element {
    * @param toVertex number of its end node
    */
   public Beam(FrameModel model, Member member, int fromVertex, int toVertex) {
+    this(
+        member,
+        model.sectionOf(member),
+        model.materialOf(member),
+        span(model, member),
+        LocalAxes.along(span(model, member), member.roll()),
+        new int[] {fromVertex, toVertex});
+  }
+
+  private Beam(
+      Member member,
+      CrossSection section,
+      Material material,
+      Vec3 span,
+      LocalAxes axes,
+      int[] vertices) {
     this.member = member;
-    this.section = model.sectionOf(member);
-    this.material = model.materialOf(member);
+    this.section = section;
+    this.material = material;
     this.startArm = member.start().offset();
-    Vec3 endArm = member.end().offset();
-    Vec3 start = model.nodes().get(member.from()).plus(startArm);
-    Vec3 axis = model.nodes().get(member.to()).plus(endArm).minus(start);
-    this.length = axis.length();
-    this.axes = LocalAxes.along(axis, member.roll());
+    this.endArm = member.end().offset();
+    this.length = span.length();
+    this.axes = axes;
     this.basic = new BasicSystem(length, section, material, member.start(), member.end());
     this.unknowns = new int[12];
     for (int d = 0; d < 6; d++) {
-      unknowns[d] = 6 * fromVertex + d;
-      unknowns[6 + d] = 6 * toVertex + d;
+      unknowns[d] = 6 * vertices[0] + d;
+      unknowns[6 + d] = 6 * vertices[1] + d;
     }
-    this.relative = relativeMotion(startArm.plus(axis), endArm);
-    this.stiffness = congruent(basic.stiffness());
+    this.relative = relativeMotion(startArm.plus(span), endArm);
+    this.stiffness = Congruence.of(basic.stiffness(), relative);
+  }
+
+  private static Vec3 span(FrameModel model, Member member) {
+    Vec3 start = model.nodes().get(member.from()).plus(member.start().offset());
+    return model.nodes().get(member.to()).plus(member.end().offset()).minus(start);
+  }
+
+  /** The vector from the start to the end of the flexible part, global axes, mm. */
+  public Vec3 span() {
+    return axes.x().times(length);
+  }
+
+  /**
+   * One of {@code pieces} equal lengths of this beam; the first keeps the start's conditions and
+   * arm, the last the end's.
+   *
+   * @param index from 0
+   */
+  public Beam piece(int index, int pieces, int fromVertex, int toVertex) {
+    Member part =
+        new Member(
+            member.name(),
+            member.from(),
+            member.to(),
+            member.section(),
+            member.material(),
+            member.roll(),
+            index == 0 ? member.start() : MemberEnd.RIGID,
+            index == pieces - 1 ? member.end() : MemberEnd.RIGID);
+    int[] vertices = {fromVertex, toVertex};
+    return new Beam(part, section, material, span().times(1.0 / pieces), axes, vertices);
+  }
+
+  /**
+   * A matrix over the twelve local displacements of the flexible part (start, then end), brought to
+   * {@link #unknowns()} through the end springs and the rigid arms.
+   */
+  double[] fromFlexible(double[][] local) {
+    double[][] t = new double[12][12];
+    for (int c = 0; c < 12; c++) {
+      double[] unit = new double[12];
+      unit[c] = 1;
+      double[] flexible = flexibleMotion(unit);
+      for (int r = 0; r < 12; r++) {
+        t[r][c] = flexible[r];
+      }
+    }
+    return Congruence.of(local, t);
+  }
+
+  /** Local displacements of the flexible part's two ends, inside the end springs. */
+  double[] flexibleMotion(double[] u) {
+    BasicSystem.Answer answer = basic.answer(relative(u), SpanLoad.none(length));
+    double[] start = nodeMotion(u, 0, startArm);
+    double[] end = nodeMotion(u, 6, endArm);
+    double[] both = new double[12];
+    for (int i = 0; i < 6; i++) {
+      both[i] = start[i] - answer.startSlip()[i];
+      both[6 + i] = end[i] - answer.endSlip()[i];
+    }
+    return both;
   }
 
   /** Rows: motion of the end relative to the start carried along rigidly; columns: unknowns. */
@@ -70,31 +147,6 @@ public final class Beam implements Element {
     row[at] = v.x();
     row[at + 1] = v.y();
     row[at + 2] = v.z();
-  }
-
-  private double[] congruent(double[][] k) {
-    double[][] kb = new double[6][12];
-    for (int i = 0; i < 6; i++) {
-      for (int j = 0; j < 6; j++) {
-        if (k[i][j] != 0) {
-          for (int c = 0; c < 12; c++) {
-            kb[i][c] += k[i][j] * relative[j][c];
-          }
-        }
-      }
-    }
-    double[] full = new double[144];
-    for (int r = 0; r < 12; r++) {
-      for (int c = r; c < 12; c++) {
-        double sum = 0;
-        for (int i = 0; i < 6; i++) {
-          sum += relative[i][r] * kb[i][c];
-        }
-        full[12 * r + c] = sum;
-        full[12 * c + r] = sum;
-      }
-    }
-    return full;
   }
 
   @Override
@@ -192,19 +244,17 @@ public final class Beam implements Element {
   public BeamState state(double[] u, SpanLoad load) {
     SpanLoad carried = load == null ? SpanLoad.none(length) : load;
     BasicSystem.Answer answer = basic.answer(relative(u), carried);
-    double[] start = startMotion(u);
+    double[] start = nodeMotion(u, 0, startArm);
     for (int i = 0; i < 6; i++) {
       start[i] -= answer.startSlip()[i];
     }
     return new BeamState(this, carried, answer.startForces(), answer.endForces(), start);
   }
 
-  /**
-   * Local motion of the place where the flexible part starts, on the node's side of the springs.
-   */
-  private double[] startMotion(double[] u) {
-    Vec3 rotation = Vec3.of(u, 3);
-    Vec3 shift = axes.toLocal(Vec3.of(u, 0).plus(rotation.cross(startArm)));
+  /** Local motion of the tip of a node's rigid arm. */
+  private double[] nodeMotion(double[] u, int at, Vec3 arm) {
+    Vec3 rotation = Vec3.of(u, at + 3);
+    Vec3 shift = axes.toLocal(Vec3.of(u, at).plus(rotation.cross(arm)));
     Vec3 turn = axes.toLocal(rotation);
     return new double[] {shift.x(), shift.y(), shift.z(), turn.x(), turn.y(), turn.z()};
   }

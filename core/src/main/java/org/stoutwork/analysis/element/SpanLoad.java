@@ -53,6 +53,76 @@ public final class SpanLoad {
     return new SpanLoad(new double[] {0, length}, List.of(), List.of());
   }
 
+  /**
+   * The part of these loads between two places, as loads on a piece that begins at the first. A
+   * point load just on a place belongs to the piece before it (at 0, to the first piece).
+   */
+  public SpanLoad slice(double from, double to) {
+    double slack = 1e-9 * breaks[breaks.length - 1];
+    List<Point> points = new ArrayList<>();
+    List<Line> lines = new ArrayList<>();
+    List<Double> places = new ArrayList<>(List.of(0.0, to - from));
+    for (int b = 0; b < breaks.length; b++) {
+      double x = breaks[b];
+      boolean inside = x <= to + slack && (x > from + slack || (b == 0 && from <= slack));
+      if (inside && hasPoint(b)) {
+        double at = Math.min(Math.max(0, x - from), to - from);
+        points.add(new Point(at, column(force, b), column(moment, b)));
+        places.add(at);
+      }
+    }
+    for (int k = 0; k + 1 < breaks.length; k++) {
+      double a = Math.max(from, breaks[k]);
+      double b = Math.min(to, breaks[k + 1]);
+      if (b - a > slack && hasLine(k)) {
+        lines.add(new Line(a - from, b - from, valueAt(k, a), valueAt(k, b)));
+        places.addAll(List.of(a - from, b - from));
+      }
+    }
+    return new SpanLoad(distinct(places, to - from), points, lines);
+  }
+
+  private boolean hasPoint(int b) {
+    boolean any = false;
+    for (int i = 0; i < 3; i++) {
+      any |= force[i][b] != 0 || moment[i][b] != 0;
+    }
+    return any;
+  }
+
+  private boolean hasLine(int k) {
+    boolean any = false;
+    for (int i = 0; i < 3; i++) {
+      any |= intensity[i][k][0] != 0 || intensity[i][k][1] != 0;
+    }
+    return any;
+  }
+
+  private static Vec3 column(double[][] values, int b) {
+    return new Vec3(values[0][b], values[1][b], values[2][b]);
+  }
+
+  private Vec3 valueAt(int k, double x) {
+    double[] q = new double[3];
+    for (int i = 0; i < 3; i++) {
+      q[i] = intensity[i][k][0] + intensity[i][k][1] * (x - breaks[k]);
+    }
+    return Vec3.of(q, 0);
+  }
+
+  private static double[] distinct(List<Double> places, double length) {
+    double[] sorted = places.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+    double[] kept = new double[sorted.length];
+    int n = 0;
+    for (double x : sorted) {
+      if (n == 0 || x - kept[n - 1] > 1e-10 * length) {
+        kept[n++] = x;
+      }
+    }
+    kept[n - 1] = length;
+    return java.util.Arrays.copyOf(kept, n);
+  }
+
   private int breakAt(double x) {
     int best = 0;
     for (int b = 1; b < breaks.length; b++) {
@@ -206,16 +276,7 @@ public final class SpanLoad {
       List<Double> places = new ArrayList<>(List.of(0.0, length));
       points.forEach(p -> places.add(p.at()));
       lines.forEach(l -> places.addAll(List.of(l.from(), l.to())));
-      double[] sorted = places.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-      double[] kept = new double[sorted.length];
-      int n = 0;
-      for (double x : sorted) {
-        if (n == 0 || x - kept[n - 1] > 1e-10 * length) {
-          kept[n++] = x;
-        }
-      }
-      kept[n - 1] = length;
-      return new SpanLoad(java.util.Arrays.copyOf(kept, n), points, lines);
+      return new SpanLoad(distinct(places, length), points, lines);
     }
   }
 }

@@ -1,6 +1,7 @@
 package org.stoutwork.analysis.model;
 
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -31,7 +32,7 @@ public record FrameModel(
     materials = copy(materials);
     sections = copy(sections);
     members = copy(members);
-    supports = copy(supports);
+    supports = deepCopy(supports);
     ties = copy(ties);
     masses = copy(masses);
     for (Member member : members.values()) {
@@ -67,6 +68,18 @@ public record FrameModel(
     return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }
 
+  private static Map<String, Map<Direction, Restraint>> deepCopy(
+      Map<String, Map<Direction, Restraint>> supports) {
+    Map<String, Map<Direction, Restraint>> copied = new LinkedHashMap<>();
+    supports.forEach(
+        (node, held) -> {
+          Map<Direction, Restraint> sorted = new EnumMap<>(Direction.class);
+          sorted.putAll(held);
+          copied.put(node, Collections.unmodifiableMap(sorted));
+        });
+    return Collections.unmodifiableMap(copied);
+  }
+
   private static void known(Map<String, ?> names, String name, String who, String kind) {
     if (!names.containsKey(name)) {
       throw new IllegalArgumentException(
@@ -93,6 +106,11 @@ public record FrameModel(
   /** A copy with other members; everything else stays. */
   public FrameModel withMembers(Map<String, Member> changed) {
     return new FrameModel(nodes, materials, sections, changed, supports, ties, masses);
+  }
+
+  /** A copy with other supports; everything else stays. */
+  public FrameModel withSupports(Map<String, Map<Direction, Restraint>> changed) {
+    return new FrameModel(nodes, materials, sections, members, changed, ties, masses);
   }
 
   /** A copy in which one named section has other properties. */

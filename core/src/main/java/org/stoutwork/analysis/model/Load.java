@@ -2,7 +2,7 @@ package org.stoutwork.analysis.model;
 
 /** One load of a load case. */
 public sealed interface Load
-    permits Load.OnNode, Load.OnMemberPoint, Load.OnMemberLine, Load.SelfWeight {
+    permits Load.OnNode, Load.OnMemberPoint, Load.OnMemberLine, Load.SelfWeight, PanelLoad {
 
   /** The axes in which a member load is given. */
   enum Axes {

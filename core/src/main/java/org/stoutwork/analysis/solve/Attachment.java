@@ -1,24 +1,18 @@
 package org.stoutwork.analysis.solve;
 
-import java.util.List;
 import java.util.Map;
-import org.stoutwork.analysis.model.Load;
 
-/** Something besides beams that joins the equations of a frame and may carry loads of its own. */
+/**
+ * Something besides beams that joins the equations of a frame and may carry loads of its own. It
+ * may join several systems of equations, one after the other, and keeps nothing of them.
+ */
 public interface Attachment {
   /**
    * Adds vertices, elements, conditions, springs and contacts.
    *
    * @param equations the equations of the frame, to be added to
    * @param vertices vertex numbers of the frame's nodes
+   * @return what it has become in these equations
    */
-  void join(Equations equations, Map<String, Integer> vertices);
-
-  /**
-   * Adds {@code factor} times a load to the forces on all unknowns, if the load is its own.
-   *
-   * @return the resultants of what was added, one entry a force, so that the equilibrium check can
-   *     count them; empty when the load is not its own
-   */
-  List<Applied> apply(Load load, double factor, double[] f);
+  Attached join(Equations equations, Map<String, Integer> vertices);
 }

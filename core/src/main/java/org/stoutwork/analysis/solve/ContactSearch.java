@@ -12,6 +12,8 @@ import org.stoutwork.linear.SmallDense;
  * semi-definite) stiffness of the structure seen from its contacts.
  */
 final class ContactSearch {
+  private static final double POLISHED = 1e-13;
+
   private final GlobalSystem system;
   private final double[][] stiffness;
   private final double[][] shape;
@@ -59,13 +61,14 @@ final class ContactSearch {
       }
       open = ((Complementarity.Settled) answer).open();
     }
-    return opened(f, closed, open);
+    return opened(f, closed, open, true);
   }
 
-  private Found opened(double[] f, GlobalSystem.Solved closed, boolean[] open) {
+  private Found opened(double[] f, GlobalSystem.Solved closed, boolean[] open, boolean withGiven) {
     int[] which = which(open);
     double[] gap = new double[open.length];
     GlobalSystem.Solved solved = closed;
+    double size = Arrays.stream(closed.contactForce()).map(Math::abs).max().orElse(0);
     // A second and third round only polish the gaps.
     for (int round = 0; round < 3 && which.length > 0; round++) {
       double[] pull = new double[which.length];
@@ -74,7 +77,7 @@ final class ContactSearch {
         pull[k] = -solved.contactForce()[which[k]];
         largest = Math.max(largest, Math.abs(pull[k]));
       }
-      if (largest == 0) {
+      if (largest <= POLISHED * size) {
         break;
       }
       double[] more;
@@ -90,9 +93,50 @@ final class ContactSearch {
       for (int k = 0; k < which.length; k++) {
         gap[which[k]] += more[k];
       }
-      solved = system.solve(f, true, gap);
+      solved = system.solve(f, withGiven, gap);
     }
     return new Settled(solved, open, gap);
+  }
+
+  /** Solves with the given contacts open, whatever they would rather do; no settlements. */
+  Found frozen(double[] f, boolean[] open) {
+    return opened(f, system.solve(f, false, null), open, false);
+  }
+
+  /** The motion when the ground of one closed contact moves by one unit along its gap. */
+  double[] movedContact(int contact, boolean[] open) {
+    double[] force = new double[open.length];
+    for (int c = 0; c < open.length; c++) {
+      force[c] = stiffness[c][contact];
+    }
+    return opening(shape[contact].clone(), force, open);
+  }
+
+  /** A motion with all contacts closed, after the open ones have given way. */
+  double[] corrected(double[] closed, boolean[] open) {
+    double[] force = new double[open.length];
+    for (int c = 0; c < open.length; c++) {
+      force[c] = open[c] ? system.contactForceAt(closed, c) : 0;
+    }
+    return opening(closed, force, open);
+  }
+
+  private double[] opening(double[] u, double[] force, boolean[] open) {
+    int[] which = which(open);
+    if (which.length == 0) {
+      return u;
+    }
+    double[] pull = new double[which.length];
+    for (int k = 0; k < which.length; k++) {
+      pull[k] = -force[which[k]];
+    }
+    double[] gap = SmallDense.solveSymmetric(part(which), pull);
+    for (int k = 0; k < which.length; k++) {
+      for (int i = 0; i < u.length; i++) {
+        u[i] += gap[k] * shape[which[k]][i];
+      }
+    }
+    return u;
   }
 
   private static int[] which(boolean[] open) {

@@ -70,6 +70,37 @@ public final class Equations {
     return contacts.size() - 1;
   }
 
+  /** A copy in which the elements from {@code first} on are replaced by others. */
+  Equations withElements(int first, List<? extends Element> others) {
+    Equations copy = new Equations();
+    copy.vertices.addAll(vertices);
+    copy.elements.addAll(elements);
+    for (int k = 0; k < others.size(); k++) {
+      copy.elements.set(first + k, others.get(k));
+    }
+    copy.conditions.addAll(conditions);
+    copy.given.addAll(given);
+    copy.contacts.addAll(contacts);
+    copy.absent.addAll(absent);
+    copy.reach = reach;
+    return copy;
+  }
+
+  /** A copy in which each contact is closed for good or gone. */
+  Equations withFrozenContacts(boolean[] open) {
+    Equations copy = withElements(0, List.of());
+    copy.contacts.clear();
+    for (int c = 0; c < contacts.size(); c++) {
+      Contact contact = contacts.get(c);
+      if (!open[c] && contact.isRigid()) {
+        copy.hold(contact.gap(), 0);
+      } else if (!open[c]) {
+        copy.spring(contact.part(), contact.gap(), contact.stiffness());
+      }
+    }
+    return copy;
+  }
+
   /** Sets the characteristic length of the structure, mm, by which rotations are judged. */
   public Equations reach(double length) {
     this.reach = length;

@@ -6,7 +6,7 @@ import org.stoutwork.analysis.element.Beam;
 import org.stoutwork.analysis.model.Vec3;
 
 /** Displacements, reactions and member forces of one combination. Immutable. */
-public final class FrameResult implements Outcome {
+public final class FrameResult implements Outcome, HoldingForces {
   private final FrameSolver.Layout layout;
   private final String name;
   private final Loading loading;
@@ -17,24 +17,39 @@ public final class FrameResult implements Outcome {
   private final double equilibriumError;
 
   FrameResult(PreparedFrame frame, String name, Loading loading, ContactSearch.Settled settled) {
-    this.layout = frame.layout();
+    this(frame.layout(), name, loading, settled, List.of());
+  }
+
+  /** A result whose equilibrium holds only with some further forces. */
+  FrameResult(
+      FrameSolver.Layout layout,
+      String name,
+      Loading loading,
+      ContactSearch.Settled settled,
+      List<Applied> further) {
+    this.layout = layout;
     this.name = name;
     this.loading = loading;
     this.solved = settled.solved();
     this.open = settled.open();
     this.gap = settled.gap();
     this.equations = layout.equations;
-    this.equilibriumError = balance();
+    this.equilibriumError = balance(further);
   }
 
-  private double balance() {
-    Equilibrium sum = new Equilibrium(layout.centre, layout.reach).addAll(loading.applied());
-    layout.model.supports().keySet().stream()
+  private double balance(List<Applied> further) {
+    Equilibrium sum =
+        new Equilibrium(layout.centre, layout.reach).addAll(loading.applied()).addAll(further);
+    layout
+        .model
+        .supports()
+        .keySet()
         .forEach(
             node -> {
               double[] r = reaction(node);
               sum.add(layout.model.nodes().get(node), Vec3.of(r, 0), Vec3.of(r, 3));
             });
+    layout.attached.forEach(a -> sum.addAll(a.reactions(this)));
     return sum.error();
   }
 
@@ -59,7 +74,23 @@ public final class FrameResult implements Outcome {
     return six;
   }
 
+  @Override
+  public double condition(int number) {
+    return solved.conditionForce()[number];
+  }
+
+  @Override
+  public double contact(int number) {
+    return contactForce(number);
+  }
+
+  @Override
+  public boolean isOpen(int contact) {
+    return open[contact];
+  }
+
   /** Displacements of all unknowns, 6 × vertex + direction; attachments read theirs from it. */
+  @Override
   public double[] displacements() {
     return solved.u().clone();
   }
@@ -83,6 +114,14 @@ public final class FrameResult implements Outcome {
           -grip.stiffness() * solved.u()[6 * vertex(grip.node()) + grip.direction().index()];
       case CONTACT -> contactForce(grip.number());
     };
+  }
+
+  boolean[] open() {
+    return open.clone();
+  }
+
+  double[] unknowns() {
+    return solved.u();
   }
 
   private double contactForce(int contact) {

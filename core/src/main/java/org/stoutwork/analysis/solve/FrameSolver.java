@@ -32,6 +32,14 @@ public final class FrameSolver {
   /** Prepares a frame with other things joined to it, panels for example. */
   public static Preparation prepare(FrameModel model, List<? extends Attachment> attachments) {
     Layout layout = new Layout(model);
+    Loose loose = looseMember(layout);
+    if (loose != null) {
+      return loose;
+    }
+    return prepare(layout, attachments);
+  }
+
+  static Loose looseMember(Layout layout) {
     for (Beam beam : layout.beams.values()) {
       String motion = beam.looseMotion();
       if (motion != null) {
@@ -41,9 +49,11 @@ public final class FrameSolver {
             "member '" + beam.part() + "' is loose " + motion + "; hold it at one end at least");
       }
     }
-    for (Attachment attachment : attachments) {
-      attachment.join(layout.equations, layout.vertices);
-    }
+    return null;
+  }
+
+  private static Preparation prepare(Layout layout, List<? extends Attachment> attachments) {
+    layout.attach(attachments);
     GlobalSystem.Made made = GlobalSystem.of(layout.equations);
     if (made instanceof GlobalSystem.Refused refused) {
       return refused.loose();
@@ -55,15 +65,23 @@ public final class FrameSolver {
   /** Which unknown, spring or condition of the equations stands for which thing of the model. */
   static final class Layout {
     final FrameModel model;
-    final Equations equations = new Equations();
+    final Equations equations;
     final Map<String, Integer> vertices = new LinkedHashMap<>();
     final Map<String, Beam> beams = new LinkedHashMap<>();
+    final Map<String, List<Beam>> pieces = new LinkedHashMap<>();
     final List<Grip> grips = new ArrayList<>();
+    final List<Attached> attached = new ArrayList<>();
     final Vec3 centre;
-    final double reach;
+    double reach;
 
     Layout(FrameModel model) {
+      this(model, 1);
+    }
+
+    /** A layout in which each member is a chain of equal pieces. */
+    Layout(FrameModel model, int count) {
       this.model = model;
+      this.equations = new Equations();
       for (String node : model.nodes().keySet()) {
         vertices.put(node, equations.vertex(node));
       }
@@ -77,10 +95,69 @@ public final class FrameSolver {
       for (Member member : model.members().values()) {
         Beam beam = new Beam(model, member, vertices.get(member.from()), vertices.get(member.to()));
         beams.put(member.name(), beam);
-        equations.add(beam);
+        pieces.put(member.name(), chain(beam, count));
+        pieces.get(member.name()).forEach(equations::add);
       }
       model.supports().forEach(this::support);
       model.ties().values().forEach(this::tie);
+    }
+
+    private Layout(Layout other, FrameModel model) {
+      this.model = model;
+      this.centre = other.centre;
+      this.reach = other.reach;
+      this.vertices.putAll(other.vertices);
+      this.grips.addAll(other.grips);
+      List<Beam> all = new ArrayList<>();
+      for (Member member : model.members().values()) {
+        Beam old = other.beams.get(member.name());
+        boolean same =
+            old.member().equals(member)
+                && old.section().equals(model.sectionOf(member))
+                && old.material().equals(model.materialOf(member));
+        Beam beam =
+            same ? old : new Beam(model, member, old.unknowns()[0] / 6, old.unknowns()[6] / 6);
+        beams.put(member.name(), beam);
+        pieces.put(member.name(), List.of(beam));
+        all.add(beam);
+      }
+      this.equations = other.equations.withElements(0, all);
+    }
+
+    /** The layout of a model that differs in member stiffness only; unchanged beams are shared. */
+    Layout changed(FrameModel changed) {
+      if (!changed.members().keySet().equals(model.members().keySet())) {
+        throw new IllegalArgumentException("members may be changed here, not added or removed");
+      }
+      for (Member member : changed.members().values()) {
+        Member old = model.members().get(member.name());
+        if (!member.from().equals(old.from()) || !member.to().equals(old.to())) {
+          throw new IllegalArgumentException(
+              "member '" + member.name() + "' must stay between its nodes");
+        }
+      }
+      return new Layout(this, changed);
+    }
+
+    private List<Beam> chain(Beam beam, int count) {
+      if (count == 1) {
+        return List.of(beam);
+      }
+      List<Beam> chain = new ArrayList<>();
+      int from = beam.unknowns()[0] / 6;
+      for (int k = 0; k < count; k++) {
+        boolean last = k == count - 1;
+        int to = last ? beam.unknowns()[6] / 6 : equations.vertex(beam.part());
+        chain.add(beam.piece(k, count, from, to));
+        from = to;
+      }
+      return chain;
+    }
+
+    /** Joins other things than beams. */
+    void attach(List<? extends Attachment> attachments) {
+      attachments.forEach(a -> attached.add(a.join(equations, vertices)));
+      reach = Math.max(reach, equations.reach());
     }
 
     private static Vec3 centre(FrameModel model) {

@@ -21,7 +21,7 @@ public final class GlobalSystem {
   public static final double CONDITION_LIMIT = 1e11;
 
   /** A solution is refined until its residual, relative to the forces, is below this. */
-  static final double REFINED = 1e-13;
+  static final double REFINED = 1e-12;
 
   private final Equations equations;
   private final List<Element> elements;
@@ -66,6 +66,15 @@ public final class GlobalSystem {
   record Refused(Loose loose) implements Made {}
 
   static Made of(Equations equations) {
+    return make(equations, null);
+  }
+
+  /** The system of equations that differ from another system's in element stiffness only. */
+  static Made again(Equations equations, GlobalSystem like) {
+    return make(equations, like);
+  }
+
+  private static Made make(Equations equations, GlobalSystem like) {
     List<Element> elements = new ArrayList<>(equations.elements);
     List<LinearForm> conditions = new ArrayList<>(equations.conditions);
     int[] contactCondition = new int[equations.contacts.size()];
@@ -80,10 +89,15 @@ public final class GlobalSystem {
       }
     }
     Elimination elimination =
-        new Elimination(
-            equations.unknowns(), equations.absentFlags(), conditions, equations.reach());
+        like != null
+            ? like.elimination
+            : new Elimination(
+                equations.unknowns(), equations.absentFlags(), conditions, equations.reach());
     SparseSymmetric matrix = assemble(elements, elimination);
-    int[] order = MinimumDegree.order(matrix, equations.groups(elimination));
+    int[] order =
+        like != null
+            ? like.factor.order()
+            : MinimumDegree.order(matrix, equations.groups(elimination));
     Factorisation factorisation = LdlFactor.of(matrix, order);
     if (factorisation instanceof Factorisation.Singular singular) {
       double[] motion = elimination.expand(singular.direction(), null);
@@ -158,6 +172,10 @@ public final class GlobalSystem {
     return matrix;
   }
 
+  LdlFactor factor() {
+    return factor;
+  }
+
   /** Estimated condition number with a unit diagonal. */
   public double conditionNumber() {
     return condition.number();
@@ -166,6 +184,31 @@ public final class GlobalSystem {
   /** Number of contacts. */
   int contacts() {
     return contactCondition.length;
+  }
+
+  /** The motion when one condition's given value grows by one, contacts closed. */
+  double[] movedCondition(int number) {
+    double[] values = new double[given.length];
+    values[number] = 1;
+    double[] u = elimination.expand(new double[elimination.reducedSize()], values);
+    double[] internal = internal(u);
+    double[] rest = elimination.gather(internal);
+    double[] reduced = factor.solve(rest);
+    for (int r = 0; r < reduced.length; r++) {
+      reduced[r] = -reduced[r];
+    }
+    return elimination.expand(reduced, values);
+  }
+
+  /** Force of a closed contact in a motion that no load causes. */
+  double contactForceAt(double[] closed, int contact) {
+    double[] lacking = internal(closed);
+    int own = contactCondition[contact];
+    if (own >= 0) {
+      return elimination.conditionForces(lacking)[own];
+    }
+    Contact elastic = equations.contacts.get(contact);
+    return -elastic.stiffness() * elastic.gap().at(closed);
   }
 
   /** Displacements of all unknowns and the forces of conditions and contacts. */
@@ -192,9 +235,12 @@ public final class GlobalSystem {
     }
     double[] reduced = new double[elimination.reducedSize()];
     double[] u = elimination.expand(reduced, values);
-    double size = Math.max(norm(acting), norm(internal(u)));
-    double previous = Double.POSITIVE_INFINITY;
     double[] lacking = lacking(u, acting);
+    double size = norm(acting);
+    for (int i = 0; i < u.length; i++) {
+      size = Math.max(size, inForce(i, acting[i] - lacking[i]));
+    }
+    double previous = Double.POSITIVE_INFINITY;
     for (int step = 0; step < 6; step++) {
       double[] rest = elimination.gather(lacking);
       double residual = norm(rest, elimination);
@@ -234,11 +280,23 @@ public final class GlobalSystem {
 
   /** Forces minus what the elements call for at displacements {@code u}. */
   private double[] lacking(double[] u, double[] f) {
+    if (isZero(u)) {
+      return f.clone();
+    }
     double[] internal = internal(u);
     for (int i = 0; i < internal.length; i++) {
       internal[i] = f[i] - internal[i];
     }
     return internal;
+  }
+
+  private static boolean isZero(double[] u) {
+    for (double v : u) {
+      if (v != 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Forces that the elements call for at displacements {@code u}. */

@@ -20,15 +20,13 @@ final class Loading {
   private static final double WEIGHT = GRAVITY * 1e-9;
 
   private final FrameSolver.Layout layout;
-  private final List<Attachment> attachments;
   private final double[] forces;
   private final Map<String, SpanLoad.Builder> building = new LinkedHashMap<>();
   private final Map<String, SpanLoad> spans = new LinkedHashMap<>();
   private final List<Applied> applied = new ArrayList<>();
 
-  Loading(FrameSolver.Layout layout, List<Attachment> attachments, Combination combination) {
+  Loading(FrameSolver.Layout layout, Combination combination) {
     this.layout = layout;
-    this.attachments = attachments;
     this.forces = new double[layout.equations.unknowns()];
     combination
         .factors()
@@ -43,7 +41,7 @@ final class Loading {
   }
 
   private void add(Load load, double factor) {
-    for (Attachment attachment : attachments) {
+    for (Attached attachment : layout.attached) {
       applied.addAll(attachment.apply(load, factor, forces));
     }
     if (load instanceof Load.OnNode on) {
@@ -92,10 +90,13 @@ final class Loading {
 
   private void along(String member, SpanLoad load) {
     Beam beam = layout.beams.get(member);
-    double[] f = beam.equivalentLoads(load);
-    int[] unknowns = beam.unknowns();
-    for (int i = 0; i < f.length; i++) {
-      forces[unknowns[i]] += f[i];
+    List<Beam> pieces = layout.pieces.get(member);
+    for (int k = 0; k < pieces.size(); k++) {
+      double[] f = pieces.get(k).equivalentLoads(pieceLoad(beam, load, k));
+      int[] unknowns = pieces.get(k).unknowns();
+      for (int i = 0; i < f.length; i++) {
+        forces[unknowns[i]] += f[i];
+      }
     }
     double[] w = load.resultant();
     Vec3 start =
@@ -113,6 +114,18 @@ final class Loading {
   /** Loads along a member, or null. */
   SpanLoad span(Beam beam) {
     return spans.get(beam.part());
+  }
+
+  /** The loads on one piece of a member, or null. */
+  SpanLoad span(Beam beam, int piece) {
+    SpanLoad load = spans.get(beam.part());
+    return load == null ? null : pieceLoad(beam, load, piece);
+  }
+
+  private SpanLoad pieceLoad(Beam beam, SpanLoad load, int piece) {
+    int count = layout.pieces.get(beam.part()).size();
+    double l = beam.length() / count;
+    return count == 1 ? load : load.slice(piece * l, (piece + 1) * l);
   }
 
   /** Every load as a force and moment at a place, made without any stiffness. */

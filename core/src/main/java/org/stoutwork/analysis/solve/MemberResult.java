@@ -6,7 +6,7 @@ import org.stoutwork.analysis.element.Extreme;
 import org.stoutwork.analysis.element.Piecewise;
 import org.stoutwork.analysis.model.Vec3;
 
-/** Forces and shape of one member. Not shared between threads while it is being read first. */
+/** Forces and shape of one member. Safe to share between threads. */
 public final class MemberResult {
   /** The six internal forces, in the order of {@link #internalAt}. */
   public enum Force {

@@ -1,9 +1,14 @@
 package org.stoutwork.analysis.solve;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.CrossSection;
 import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.LoadCase;
+import org.stoutwork.analysis.model.Member;
+import org.stoutwork.analysis.model.MemberEnd;
 
 /**
  * A frame whose equations are factorised: load cases and combinations are solved one after the
@@ -60,11 +65,90 @@ public final class PreparedFrame implements Preparation {
    *     its member
    */
   public Outcome solve(Combination combination) {
-    Loading loading = new Loading(layout, attachments, combination);
+    Loading loading = new Loading(layout, combination);
     ContactSearch.Found found = search.find(loading.forces());
     if (found instanceof ContactSearch.Lifting lifting) {
       return lifting.loose();
     }
     return new FrameResult(this, combination.name(), loading, (ContactSearch.Settled) found);
+  }
+
+  /** The influence of any load on a response, all one-way contacts closed. */
+  public Influence influence(Response response) {
+    return Influence.of(this, response, new boolean[system.contacts()]);
+  }
+
+  /** The influence of any load on a response, contacts as a result found them. */
+  public Influence influence(Response response, FrameResult like) {
+    return Influence.of(this, response, like.open());
+  }
+
+  /** Solves for nodal forces with contacts in a given state. */
+  ContactSearch.Settled frozen(double[] forces, boolean[] open) {
+    if (search.frozen(forces, open) instanceof ContactSearch.Settled settled) {
+      return settled;
+    }
+    throw new IllegalStateException("the structure is loose with these contacts open");
+  }
+
+  /** The motion when one support is moved by one unit, contacts in a given state. */
+  double[] settled(FrameSolver.Grip grip, boolean[] open) {
+    double[] none = new double[layout.equations.unknowns()];
+    double[] moved = new double[none.length];
+    int at = 6 * layout.vertices.get(grip.node()) + grip.direction().index();
+    switch (grip.kind()) {
+      case CONDITION -> {
+        double[] alone = system.movedCondition(grip.number());
+        return search.corrected(alone, open);
+      }
+      case SPRING -> moved[at] = grip.stiffness();
+      case CONTACT -> {
+        return search.movedContact(grip.number(), open);
+      }
+    }
+    return frozen(moved, open).solved().u();
+  }
+
+  /**
+   * The same frame with other end conditions of one member. Everything that does not depend on them
+   * is taken over, so this costs a numeric factorisation only.
+   */
+  public Preparation withSprings(String member, MemberEnd start, MemberEnd end) {
+    Member old = layout.model.members().get(member);
+    if (old == null) {
+      throw new IllegalArgumentException("there is no member '" + member + "'");
+    }
+    Map<String, Member> changed = new LinkedHashMap<>(layout.model.members());
+    changed.put(
+        member,
+        new Member(
+            member, old.from(), old.to(), old.section(), old.material(), old.roll(), start, end));
+    return withMembers(changed);
+  }
+
+  /**
+   * The same frame with other members of the same names between the same nodes, other joints for
+   * example; costs as {@link #withSprings}.
+   */
+  public Preparation withMembers(Map<String, Member> changed) {
+    return changed(layout.model.withMembers(changed));
+  }
+
+  /** The same frame with other properties of one named section; costs as {@link #withSprings}. */
+  public Preparation withSection(String name, CrossSection section) {
+    return changed(layout.model.withSection(name, section));
+  }
+
+  private Preparation changed(FrameModel model) {
+    FrameSolver.Layout other = layout.changed(model);
+    Loose loose = FrameSolver.looseMember(other);
+    if (loose != null) {
+      return loose;
+    }
+    GlobalSystem.Made made = GlobalSystem.again(other.equations, system);
+    if (made instanceof GlobalSystem.Refused refused) {
+      return refused.loose();
+    }
+    return new PreparedFrame(other, ((GlobalSystem.Ready) made).system(), attachments);
   }
 }

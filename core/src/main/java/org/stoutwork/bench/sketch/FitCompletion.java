@@ -1,17 +1,12 @@
 package org.stoutwork.bench.sketch;
 
 import org.stoutwork.fastener.Peg;
-import org.stoutwork.fastener.PegWood;
 import org.stoutwork.joint.Fit;
+import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.advice.TenonProportions;
 
 /** Completes how a tenon is held. */
 final class FitCompletion {
-
-  /** A usual peg: straight-grained oak, means from handbook tables of white oak. */
-  static final PegWood OAK = new PegWood("oak", 12_000, 100, 0.68, 760);
-
-  private static final double WEDGE_DEGREES = 6;
-  private static final double FLARE_DEGREES = 2;
 
   private final JointCompletion.Sizes sizes;
   private final JointPlace place;
@@ -39,9 +34,11 @@ final class FitCompletion {
 
   private Fit wedged(boolean glued) {
     int wedges = sizes.count("wedges", sketch.wedges, 2);
-    double kerf = 0.7 * Math.min(place.postDepth(), tenonLength());
-    double spread = 0.5 * kerf * Math.toRadians(WEDGE_DEGREES) * 0.5;
-    return new Fit.Wedged(glued, wedges, WEDGE_DEGREES, spread, kerf, FLARE_DEGREES);
+    MortiseAndTenon usual =
+        TenonProportions.forRail(place.members()).wedged(glued, place.members());
+    Fit.Wedged fit = (Fit.Wedged) usual.fit();
+    double kerf = Math.min(fit.kerf(), tenonLength());
+    return new Fit.Wedged(glued, wedges, fit.angle(), fit.spread(), kerf, fit.flare());
   }
 
   private double tenonLength() {
@@ -60,6 +57,6 @@ final class FitCompletion {
         hold.drawbored() ? sketch.drawboreOffset.map(o -> o.mm()).orElse(0.1 * diameter) : 0;
     double spacing = pegs > 1 ? 3 * diameter : 0;
     return new Fit.Pegged(
-        hold.glued(), new Peg(diameter, OAK), pegs, offset, fromShoulder, spacing);
+        hold.glued(), new Peg(diameter, TenonProportions.OAK), pegs, offset, fromShoulder, spacing);
   }
 }

@@ -11,6 +11,7 @@ import org.stoutwork.joint.Fit;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.quantity.Force;
 
 /** Completes tenons and what is made like them, by the proportions of the trade. */
@@ -23,11 +24,13 @@ final class TenonCompletion {
   private final JointCompletion.Sizes sizes;
   private final JointPlace place;
   private final JointSketch sketch;
+  private final TenonProportions usual;
 
   TenonCompletion(JointCompletion.Sizes sizes, JointPlace place, JointSketch sketch) {
     this.sizes = sizes;
     this.place = place;
     this.sketch = sketch;
+    this.usual = TenonProportions.forRail(place.members());
   }
 
   Joint tenon(Fit fit) {
@@ -40,20 +43,22 @@ final class TenonCompletion {
             ? sizes.mm(
                 "tenonLength", sketch.tenonLength, place.postDepth(), "through the whole post")
             : sizes.mm(
-                "tenonLength", sketch.tenonLength, place.postDepth() * 0.65, "0.65 of the post");
+                "tenonLength", sketch.tenonLength, usual.length(), "seven tenths of the leg");
     return new MortiseAndTenon(
         height, thickness, length, shoulder(height), 0, count, through, haunch(length), fit);
   }
 
   private double height() {
-    double d = place.railDepth();
-    double usual = d > 60 ? d * 0.7 : d - 16;
-    return sizes.mm("tenonHeight", sketch.tenonHeight, usual, "0.7 of the depth");
+    return sizes.mm(
+        "tenonHeight",
+        sketch.tenonHeight,
+        usual.height(),
+        "shoulders a sixth of the depth, 5 mm to 25 mm");
   }
 
   private double thickness(int count) {
-    double third = place.railThickness() / (count == 2 ? 5 : 3);
-    return sizes.mm("tenonThickness", sketch.tenonThickness, third, "a third of the thickness");
+    double part = count == 2 ? usual.thickness() * 0.6 : usual.thickness();
+    return sizes.mm("tenonThickness", sketch.tenonThickness, part, "a third of the thinner piece");
   }
 
   private double shoulder(double height) {
@@ -76,7 +81,8 @@ final class TenonCompletion {
     double length = sizes.mm("tenonLength", sketch.tenonLength, STUB, "a usual stub");
     double diameter = sizes.mm("boltDiameter", sketch.boltDiameter, 10, "a usual bed bolt");
     BoltSize size = size(diameter);
-    Bolt bolt = new Bolt(size, STEEL_4_6, new Washer(3 * diameter, diameter + 1, 0.3 * diameter));
+    double washer = Math.min(3 * diameter, place.postThickness() - 4);
+    Bolt bolt = new Bolt(size, STEEL_4_6, new Washer(washer, diameter + 1, 0.3 * diameter));
     int bolts = sizes.count("bolts", sketch.bolts, 1);
     double spacing =
         bolts == 2
@@ -139,6 +145,7 @@ final class TenonCompletion {
     double edge = Math.max(d, place.railDepth() * 0.2);
     double spacing = (place.railDepth() - 2 * edge) / (count - 1);
     double inPost = Math.min(place.postDepth() - 5, 4 * d);
-    return new DowelledButt(new Peg(d, FitCompletion.OAK), count, 4 * d, inPost, spacing, edge);
+    return new DowelledButt(
+        new Peg(d, TenonProportions.BEECH), count, 4 * d, inPost, spacing, edge);
   }
 }

@@ -11,7 +11,8 @@ import org.stoutwork.joint.Joint;
  * @param rail elastic values of the rail
  * @param post elastic values of the post
  * @param glue used wherever the joint is glued
- * @param postBeyond wood of the post beyond the mortise to its end, mm; unlimited if it runs on
+ * @param postAbove wood of the post above the mortise, mm; unlimited if the post runs on
+ * @param postBelow wood of the post below the mortise, mm; unlimited if the post runs on
  * @param angle between the rail's axis and the grain of the post, degrees, 90 if square
  */
 public record JointSetting(
@@ -21,14 +22,16 @@ public record JointSetting(
     TimberStiffness rail,
     TimberStiffness post,
     Glue glue,
-    double postBeyond,
+    double postAbove,
+    double postBelow,
     double angle) {
 
   /** Checks distance and angle. */
   public JointSetting {
-    if (!(postBeyond >= 0)) {
+    if (!(postAbove >= 0 && postBelow >= 0)) {
       throw new IllegalArgumentException(
-          "wood beyond the mortise cannot be less than 0 mm; it was " + postBeyond);
+          "wood beyond the mortise cannot be less than 0 mm; it was %s above, %s below"
+              .formatted(postAbove, postBelow));
     }
     if (!(angle > 30 && angle <= 90)) {
       throw new IllegalArgumentException(
@@ -46,6 +49,7 @@ public record JointSetting(
         rail,
         post,
         Glue.PVA,
+        Double.POSITIVE_INFINITY,
         Double.POSITIVE_INFINITY,
         90);
   }

@@ -64,18 +64,7 @@ final class BridleStiffness {
     Range inPlane =
         new Range(
             TenonLevels.low(pad, ck), TenonLevels.mean(pad, ck, sh), TenonLevels.high(pad, ck, sh));
-    double pulled =
-        TenonForces.pulled(
-            pad,
-            joint.count(),
-            kg,
-            m.railDepth(),
-            joint.thickness(),
-            m.postDepth(),
-            setting.rail().gLT(),
-            cheek,
-            setting.post().gRT(),
-            setting.rail().eL());
+    double pulled = pull(joint, setting, pad);
     Range push = Range.of(TenonForces.pushed(pad, joint.count(), m.railDepth()), 0.1, 0.65, 1.2);
     return new Six(
             Range.of(pulled, 0.2, 0.6, 1.1),
@@ -88,6 +77,21 @@ final class BridleStiffness {
             pad,
             TenonLevels.GLUED_REASON + "; the share of an open slot rests on a single shape",
             0);
+  }
+
+  private static double pull(Bridle joint, JointSetting setting, Pad pad) {
+    Joint.Members m = setting.members();
+    return TenonForces.pulled(
+        pad,
+        joint.count(),
+        setting.glue().slipStiffness(),
+        m.railDepth(),
+        joint.thickness(),
+        m.postDepth(),
+        setting.rail().gLT(),
+        joint.cheek(m),
+        setting.post().gRT(),
+        setting.rail().eL());
   }
 
   private static JointStiffness loose(

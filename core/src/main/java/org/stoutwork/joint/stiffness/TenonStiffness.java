@@ -107,7 +107,22 @@ final class TenonStiffness {
             inPlane,
             Six.sidewaysGlued(closed),
             Six.sidewaysGlued(closed))
-        .joint(pad, TenonLevels.GLUED_REASON, 0);
+        .joint(pad, TenonLevels.GLUED_REASON + outside(), 0);
+  }
+
+  /** Says so if the joint lies outside the models that the rule was fitted to. */
+  private String outside() {
+    double share = joint.thickness() / members.railThickness();
+    boolean inside =
+        share >= 0.295
+            && share <= 0.505
+            && joint.height() >= 0.5 * members.railDepth()
+            && length >= 28
+            && joint.count() == 1;
+    return inside
+        ? ""
+        : "; outside the modelled range (one tenon, t 0.3 to 0.5 of the rail, h at least half its"
+            + " depth, l at least 28 mm)";
   }
 
   private double gluedPull() {

@@ -31,6 +31,16 @@ public final class Bearing {
           .as("V/(t*l)")
           .source(Source.derived("statics"));
 
+  private static final Formula FORCE =
+      Formula.define("V_R")
+          .meaning("force that the tenon's edge bears")
+          .unit(Unit.N)
+          .where("f_c", "bearing strength", Unit.MPA)
+          .where("t", "thickness of all tenons", Unit.MM)
+          .where("l", "tenon length", Unit.MM)
+          .as("f_c*t*l")
+          .source(Source.derived("statics"));
+
   private static final Formula TURNING =
       Formula.define("σ_M")
           .meaning("greatest pressure of the edges from a moment")
@@ -107,6 +117,11 @@ public final class Bearing {
   /** Strength at an angle in degrees to the grain, MPa. */
   public static double atAngle(Pad pad, double along, double across, double degrees) {
     return pad.take(HANKINSON, along, across, Math.toRadians(degrees));
+  }
+
+  /** Force that the edge bears, N. */
+  public static double force(Pad pad, double fc, double t, double l) {
+    return pad.take(FORCE, fc, t, l);
   }
 
   /** Pressure of the edge from a force, MPa. */

@@ -126,6 +126,11 @@ public final class ShoulderSpring {
     return new Pressed(a, area, z, kc, pad.take(SHOULDER, z, kc));
   }
 
+  /** Lever from the middle of the tenon to the pressure, mm. */
+  public static double lever(Pad pad, double h, double shoulder, double pressedDepth) {
+    return pad.take(LEVER, h, shoulder, pressedDepth);
+  }
+
   /** Stiffness E* of the post pressed in the given direction across its grain, MPa. */
   public static double halfPlane(Pad pad, TimberStiffness post, FaceGrain face) {
     return pad.take(

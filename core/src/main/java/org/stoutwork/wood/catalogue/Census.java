@@ -33,6 +33,7 @@ public record Census(String table, Map<Mark, Integer> counts) {
           "clear-wood-divisors.csv",
           "growth-ratios.csv",
           "slope-of-grain.csv",
+          "seasoning.csv",
           "sheet-movement.csv",
           "friction.csv",
           "climates.csv");

@@ -11,7 +11,8 @@ import org.stoutwork.wood.WoodGroup;
 /** Makes the elastic ratios of a species from its row, its genus or its group. */
 final class ElasticReader {
 
-  private static final List<String> COLUMNS =
+  /** The columns that are read, in the order of the ratios. */
+  static final List<String> COLUMNS =
       List.of("ET_EL", "ER_EL", "GLR_EL", "GLT_EL", "GRT_EL", "nu_LR", "nu_LT", "nu_RT");
 
   private final Kin kin;

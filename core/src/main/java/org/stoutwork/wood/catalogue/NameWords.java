@@ -2,9 +2,9 @@ package org.stoutwork.wood.catalogue;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * The words of a name, made alike: lower case, no accents, no hyphens, singular, in alphabetical
@@ -12,17 +12,17 @@ import java.util.Locale;
  */
 final class NameWords {
 
+  private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
+  private static final Pattern SEPARATORS = Pattern.compile("[^a-z0-9.]+");
+
   private NameWords() {}
 
   static List<String> of(String name) {
-    String plain =
-        Normalizer.normalize(name, Normalizer.Form.NFD)
-            .replaceAll("\\p{M}", "")
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("[^a-z0-9.]+", " ")
-            .strip();
+    String bare = ACCENTS.matcher(Normalizer.normalize(name, Normalizer.Form.NFD)).replaceAll("");
+    String plain = bare.toLowerCase(Locale.ROOT);
     List<String> words = new ArrayList<>();
-    Arrays.stream(plain.split(" "))
+    SEPARATORS
+        .splitAsStream(plain)
         .filter(w -> !w.isEmpty())
         .map(NameWords::alike)
         .forEach(words::add);
@@ -45,10 +45,11 @@ final class NameWords {
     if (word.length() > 4 && word.endsWith("ies")) {
       return word.substring(0, word.length() - 3) + "y";
     }
-    if (word.length() > 4 && word.matches(".*(ch|sh)es")) {
+    if (word.length() > 4 && (word.endsWith("ches") || word.endsWith("shes"))) {
       return word.substring(0, word.length() - 2);
     }
-    boolean plural = word.length() > 3 && word.endsWith("s") && !word.matches(".*(ss|us|is)");
+    boolean keepsS = word.endsWith("ss") || word.endsWith("us") || word.endsWith("is");
+    boolean plural = word.length() > 3 && word.endsWith("s") && !keepsS;
     return plural ? word.substring(0, word.length() - 1) : word;
   }
 

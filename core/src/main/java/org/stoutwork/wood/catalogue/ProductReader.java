@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.stoutwork.source.Source;
 import org.stoutwork.table.Row;
 import org.stoutwork.table.Table;
 import org.stoutwork.wood.ClassProperty;
@@ -25,9 +26,10 @@ final class ProductReader {
     List<StrengthClass> classes = new ArrayList<>();
     for (Row row : Table.beside(Wood.class, "strength-classes.csv").rows()) {
       Map<ClassProperty, Property> values = new EnumMap<>(ClassProperty.class);
+      Source source = row.source();
       for (ClassProperty what : ClassProperty.values()) {
         double value = row.requiredNumber(what.column()) * what.scale();
-        values.put(what, new Property(value, what.unit(), row.source()));
+        values.put(what, new Property(value, what.unit(), source));
       }
       WoodGroup group = WoodGroup.named(row.required("group"));
       classes.add(new StrengthClass(row.required("key"), group, values));

@@ -1,5 +1,6 @@
 package org.stoutwork.wood.catalogue;
 
+import java.util.List;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Mark;
 import org.stoutwork.source.Source;
@@ -10,6 +11,9 @@ import org.stoutwork.wood.WoodGroup;
 
 /** Makes the shrinkage of a species from its row, its genus or its group. */
 final class ShrinkageReader {
+
+  /** The columns that are filled from kin. */
+  static final List<String> COLUMNS = List.of("radial_pct", "tangential_pct");
 
   private final Kin kin;
 

@@ -2,11 +2,13 @@ package org.stoutwork.wood.catalogue;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.source.Source;
 import org.stoutwork.table.Row;
 import org.stoutwork.table.Table;
 import org.stoutwork.wood.ClearProperty;
@@ -20,17 +22,22 @@ import org.stoutwork.wood.WoodGroup;
 final class SpeciesReader {
 
   private final Map<String, SpeciesNames> names;
-  private final Table clear;
+  private final Map<String, Row> clear = new HashMap<>();
   private final Table intersections;
   private final ElasticReader elastic;
   private final ShrinkageReader shrinkage;
 
   SpeciesReader() {
     names = SpeciesNames.from(table("species.csv"));
-    clear = table("clear-wood.csv");
+    for (Row row : table("clear-wood.csv").rows()) {
+      if (clear.put(row.required("key") + " " + row.required("moisture"), row) != null) {
+        throw row.fault("this species and moisture stand twice");
+      }
+    }
     intersections = table("moisture-intersection.csv");
-    elastic = new ElasticReader(new Kin(table("elastic-ratios.csv"), names));
-    shrinkage = new ShrinkageReader(new Kin(table("shrinkage.csv"), names));
+    elastic = new ElasticReader(new Kin(table("elastic-ratios.csv"), names, ElasticReader.COLUMNS));
+    shrinkage =
+        new ShrinkageReader(new Kin(table("shrinkage.csv"), names, ShrinkageReader.COLUMNS));
   }
 
   private static Table table(String name) {
@@ -83,18 +90,15 @@ final class SpeciesReader {
   }
 
   private Optional<Row> clearRow(String key, String moisture) {
-    return clear.rows().stream()
-        .filter(row -> row.required("key").equals(key))
-        .filter(row -> row.required("moisture").equals(moisture))
-        .findFirst();
+    return Optional.ofNullable(clear.get(key + " " + moisture));
   }
 
   private static Map<ClearProperty, Property> values(Row row) {
     Map<ClearProperty, Property> values = new EnumMap<>(ClearProperty.class);
+    Source source = row.source();
     for (ClearProperty what : ClearProperty.values()) {
       OptionalDouble printed = row.number(what.column());
-      printed.ifPresent(
-          v -> values.put(what, new Property(v * what.scale(), what.unit(), row.source())));
+      printed.ifPresent(v -> values.put(what, new Property(v * what.scale(), what.unit(), source)));
     }
     return values;
   }

@@ -83,6 +83,16 @@ final class AllowableFormulas {
           .as("ρ*(1 - 1.645*v)")
           .source(Source.fromMemory("ASTM D2555", "5 % exclusion limit"));
 
+  static final Formula SEASONED =
+      Formula.define("P_s")
+          .meaning("mean, with the gain by drying held back for knots and checks")
+          .unit(Unit.MPA)
+          .where("P", "mean of clear wood at the moisture content", Unit.MPA)
+          .where("s", "most gain by drying", Unit.ONE)
+          .where("P_g", "green mean", Unit.MPA)
+          .as("min(P, s*P_g)")
+          .source(Source.fromMemory("ASTM D245", "modification for seasoning effects"));
+
   private AllowableFormulas() {}
 
   private static Formula.Builder begin(String symbol, String meaning) {

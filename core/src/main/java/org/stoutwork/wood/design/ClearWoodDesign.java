@@ -7,6 +7,7 @@ import org.stoutwork.wood.ClearProperty;
 import org.stoutwork.wood.ElasticRatios;
 import org.stoutwork.wood.Property;
 import org.stoutwork.wood.Species;
+import org.stoutwork.wood.direction.WoodStiffness;
 import org.stoutwork.wood.grade.GrowthRatios.Ratio;
 import org.stoutwork.wood.moisture.WoodDensity;
 import org.stoutwork.wood.scatter.Variability;
@@ -21,11 +22,13 @@ final class ClearWoodDesign {
   private final Species species;
   private final DesignConditions conditions;
   private final DesignTables tables;
+  private final SeasonedMeans means;
 
   ClearWoodDesign(Species species, DesignConditions conditions, DesignTables tables) {
     this.species = species;
     this.conditions = conditions;
     this.tables = tables;
+    this.means = new SeasonedMeans(species, conditions, tables);
   }
 
   Found find(DesignQuantity what, Pad pad) {
@@ -105,7 +108,7 @@ final class ClearWoodDesign {
 
   private OptionalDouble compressionAcross(Pad pad) {
     ClearProperty what = ClearProperty.COMPRESSION_PERPENDICULAR;
-    OptionalDouble mean = tables.means().mean(species, what, conditions.moisture(), pad);
+    OptionalDouble mean = means.of(what, pad);
     return mean.isEmpty()
         ? mean
         : OptionalDouble.of(
@@ -123,7 +126,7 @@ final class ClearWoodDesign {
   }
 
   private OptionalDouble exclusion(ClearProperty what, Pad pad) {
-    return low(tables.means().mean(species, what, conditions.moisture(), pad), what, pad);
+    return low(means.of(what, pad), what, pad);
   }
 
   private OptionalDouble low(OptionalDouble mean, ClearProperty what, Pad pad) {
@@ -150,12 +153,13 @@ final class ClearWoodDesign {
   }
 
   private OptionalDouble modulus(Pad pad) {
-    OptionalDouble along = tables.stiffness().alongGrain(species, conditions.moisture(), pad);
-    if (along.isEmpty()) {
-      return along;
+    OptionalDouble bending = means.of(ClearProperty.MODULUS, pad);
+    if (bending.isEmpty()) {
+      return bending;
     }
+    double along = pad.take(WoodStiffness.SHEAR_FREE, bending.getAsDouble());
     double ratio = tables.growth().ratio(conditions.growth(), Ratio.MODULUS, pad);
-    return OptionalDouble.of(pad.take(AllowableFormulas.MODULUS_MEAN, along.getAsDouble(), ratio));
+    return OptionalDouble.of(pad.take(AllowableFormulas.MODULUS_MEAN, along, ratio));
   }
 
   private OptionalDouble shearModulus(Pad pad) {

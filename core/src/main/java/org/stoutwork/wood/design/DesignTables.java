@@ -11,6 +11,7 @@ import org.stoutwork.wood.WoodGroup;
 import org.stoutwork.wood.catalogue.ClassAssignments;
 import org.stoutwork.wood.direction.WoodStiffness;
 import org.stoutwork.wood.grade.GrowthRatios;
+import org.stoutwork.wood.grade.Seasoning;
 import org.stoutwork.wood.moisture.ClearMeans;
 import org.stoutwork.wood.scatter.Variability;
 import org.stoutwork.wood.time.TimeFactors;
@@ -22,6 +23,7 @@ public final class DesignTables {
   private final WoodStiffness stiffness;
   private final Variability variability;
   private final GrowthRatios growth;
+  private final Seasoning seasoning;
   private final TimeFactors time;
   private final ClassAssignments assignments;
   private final Table divisors;
@@ -31,6 +33,7 @@ public final class DesignTables {
     stiffness = new WoodStiffness(means);
     variability = Variability.load();
     growth = GrowthRatios.load();
+    seasoning = Seasoning.load();
     time = TimeFactors.load();
     assignments = ClassAssignments.load();
     divisors = Table.beside(Wood.class, "clear-wood-divisors.csv");
@@ -63,6 +66,11 @@ public final class DesignTables {
   /** Ratios for growth. */
   public GrowthRatios growth() {
     return growth;
+  }
+
+  /** The most that knotty pieces gain by drying. */
+  public Seasoning seasoning() {
+    return seasoning;
   }
 
   /** Factors for time, service class and safety. */

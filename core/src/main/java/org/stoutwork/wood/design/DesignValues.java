@@ -1,6 +1,7 @@
 package org.stoutwork.wood.design;
 
 import java.util.List;
+import java.util.Optional;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
 import org.stoutwork.wood.Property;
@@ -107,6 +108,22 @@ public final class DesignValues {
     boolean solidClass =
         wood instanceof StrengthClass && basis instanceof DesignBasis.PartialFactors;
     return solidClass ? StrengthClass.CRACK_FACTOR : WHOLE_WIDTH;
+  }
+
+  /** The factor k_mod of this wood under its conditions; empty if it is not to be used there. */
+  public Optional<Property> kMod() {
+    return tables
+        .time()
+        .kMod(wood.product(), grade(), conditions.service(), conditions.duration().european());
+  }
+
+  /** The deformation factor k_def of this wood; empty if it is not to be used there. */
+  public Optional<Property> kDef() {
+    return tables.time().kDef(wood.product(), grade(), conditions.service());
+  }
+
+  private String grade() {
+    return wood instanceof SheetGood sheet ? sheet.grade() : "";
   }
 
   private Found ofSpecies(Species species, DesignQuantity what, Pad pad) {

@@ -27,9 +27,9 @@ class CensusTest {
     }
     text.append("  %-38s %4d / %3d%n".formatted("all", published, remembered));
     System.out.print(text);
-    assertEquals(23, all.size());
+    assertEquals(24, all.size());
     assertTrue(published >= 659, "rows lost their mark \"published\": " + text);
-    assertTrue(remembered <= 301, "more rows are from memory than before: " + text);
+    assertTrue(remembered <= 306, "more rows are from memory than before: " + text);
   }
 
   @Test

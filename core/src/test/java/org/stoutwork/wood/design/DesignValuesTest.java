@@ -115,6 +115,15 @@ class DesignValuesTest {
   }
 
   @Test
+  void every_wood_knows_its_factors_for_time_and_creep() {
+    DesignBasis partial = DesignBasis.PartialFactors.recommended();
+    assertEquals(0.9, values("oak-white", partial, shortLoad).kMod().orElseThrow().value());
+    assertEquals(0.6, values("D40", partial, shortLoad).kDef().orElseThrow().value());
+    assertEquals(1.5, values("osb-3-10-18", partial, shortLoad).kDef().orElseThrow().value());
+    assertTrue(values("blockboard-18", partial, shortLoad).kDef().isEmpty());
+  }
+
+  @Test
   void an_accident_takes_the_partial_factor_one() {
     double usual = partial("D35", shortLoad, DesignQuantity.COMPRESSION_PARALLEL);
     double accident =
@@ -136,7 +145,7 @@ class DesignValuesTest {
   }
 
   @Test
-  void compression_across_the_grain_knows_neither_growth_nor_duration() {
+  void compression_across_the_grain_knows_neither_slope_nor_duration() {
     DesignBasis clear = new DesignBasis.ClearWoodAllowable();
     DesignConditions rough =
         new DesignConditions(
@@ -144,15 +153,40 @@ class DesignValuesTest {
             ServiceClass.CLASS_1,
             12,
             Situation.USUAL,
-            new Growth(GrowthDefects.KNOTTY, OptionalDouble.of(8)));
+            new Growth(GrowthDefects.FEW_SMALL_KNOTS, OptionalDouble.of(8)));
     for (DesignConditions c : new DesignConditions[] {shortLoad, rough}) {
       assertEquals(
-          7.0 / 1.67,
+          1.5 * 4.2 / 1.67,
           values("oak-northern-red", clear, c)
               .find(DesignQuantity.COMPRESSION_PERPENDICULAR, Pad.blank())
               .orElseThrow(),
           1e-12);
     }
+  }
+
+  @Test
+  void drying_adds_less_to_a_piece_with_knots_than_to_a_clear_one() {
+    DesignBasis clear = new DesignBasis.ClearWoodAllowable();
+    DesignConditions clean = DesignConditions.indoors(DurationClass.SHORT, 9, Growth.CLEAR);
+    DesignConditions knots =
+        DesignConditions.indoors(
+            DurationClass.SHORT, 9, Growth.straight(GrowthDefects.FEW_SMALL_KNOTS));
+    double whole =
+        values("beech-european", clear, clean)
+            .find(DesignQuantity.BENDING, Pad.blank())
+            .orElseThrow();
+    double knotty =
+        values("beech-european", clear, knots)
+            .find(DesignQuantity.BENDING, Pad.blank())
+            .orElseThrow();
+    assertTrue(knotty < 0.65 * whole);
+    assertTrue(
+        values("beech-european", clear, knots)
+            .explain(DesignQuantity.BENDING)
+            .working()
+            .lines()
+            .stream()
+            .anyMatch(line -> line.text().contains("with the gain by drying held back")));
   }
 
   @Test

@@ -1,47 +1,96 @@
 package org.stoutwork.report.command;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.LoadCase;
 import org.stoutwork.analysis.solve.FrameResult;
-import org.stoutwork.analysis.solve.FrameSolver;
 import org.stoutwork.analysis.solve.Loose;
+import org.stoutwork.analysis.solve.Mode;
+import org.stoutwork.analysis.solve.Modes;
 import org.stoutwork.analysis.solve.Outcome;
-import org.stoutwork.analysis.solve.Preparation;
-import org.stoutwork.analysis.solve.PreparedFrame;
+import org.stoutwork.analysis.solve.PanelFrameSolver;
+import org.stoutwork.analysis.solve.PanelResult;
+import org.stoutwork.analysis.solve.SecondOrder;
+import org.stoutwork.analysis.solve.SecondOrderResult;
 import org.stoutwork.analysis.solve.Unsettled;
 import org.stoutwork.report.file.frame.Analysis;
+import org.stoutwork.report.file.frame.FirstOrder;
 import org.stoutwork.report.file.frame.FrameAnswers;
 import org.stoutwork.report.file.frame.FrameFile;
+import org.stoutwork.report.file.frame.OnDisplaced;
+import org.stoutwork.report.file.frame.PanelModels;
+import org.stoutwork.report.file.frame.Statics;
 
 /** Works out what a frame file asks for. */
 final class FrameSolving {
 
-  private FrameSolving() {}
+  /** As many load factors or frequencies are worked out; fewer where there are no more. */
+  private static final int MODES = 6;
+
+  private final FrameFile file;
+  private final LoadCase loads;
+  private final PanelFrameSolver solver;
+
+  private FrameSolving(FrameFile file, LoadCase loads, PanelFrameSolver solver) {
+    this.file = file;
+    this.loads = loads;
+    this.solver = solver;
+  }
 
   static FrameAnswers solve(FrameFile file) throws Ending {
-    for (Analysis analysis : file.analyses()) {
-      if (analysis != Analysis.STATIC) {
-        throw refused("the analysis " + analysis + " is not available; ask for static");
-      }
+    LoadCase loads = PanelModels.loads(file);
+    PanelFrameSolver.Answer answer =
+        PanelFrameSolver.prepare(file.model(), PanelModels.panels(file), List.of(loads));
+    if (answer instanceof PanelFrameSolver.Refused refused) {
+      throw refused(refused.loose().message());
     }
-    if (!file.panels().isEmpty()) {
-      throw refused("panels are not available; leave them out");
+    return new FrameSolving(file, loads, answer.solver()).answers();
+  }
+
+  private FrameAnswers answers() throws Ending {
+    boolean onlyFrequencies = file.analyses().stream().allMatch(a -> a == Analysis.FREQUENCIES);
+    Optional<Statics> first = Optional.empty();
+    Map<String, PanelResult> panels = Map.of();
+    if (!onlyFrequencies) {
+      PanelFrameSolver.Result result = solver.solve(loads);
+      first = Optional.of(new FirstOrder(found(result.frame())));
+      panels = result.panels();
     }
-    PreparedFrame frame = prepared(FrameSolver.prepare(file.model()));
     return new FrameAnswers(
-        Optional.of(result(frame.solve(file.loads()))),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+        first,
+        panels,
+        asks(Analysis.SECOND_ORDER) ? Optional.of(secondOrder()) : Optional.empty(),
+        asks(Analysis.BUCKLING) ? Optional.of(bucklingFactors()) : Optional.empty(),
+        asks(Analysis.FREQUENCIES) ? Optional.of(frequencies()) : Optional.empty());
   }
 
-  private static PreparedFrame prepared(Preparation preparation) throws Ending {
-    if (preparation instanceof PreparedFrame frame) {
-      return frame;
+  private boolean asks(Analysis analysis) {
+    return file.analyses().contains(analysis);
+  }
+
+  private Statics secondOrder() throws Ending {
+    SecondOrder.Answer answer = SecondOrder.solve(solver.frame(), loads);
+    if (answer instanceof SecondOrderResult result) {
+      return new OnDisplaced(file.model(), result);
     }
-    throw refused(((Loose) preparation).message());
+    throw refused(((SecondOrder.NoAnswer) answer).message());
   }
 
-  private static FrameResult result(Outcome outcome) throws Ending {
+  private List<Double> bucklingFactors() {
+    return values(Modes.buckling(solver.frame(), Combination.of(loads), MODES));
+  }
+
+  private List<Double> frequencies() {
+    return values(Modes.frequencies(solver.frame(), MODES));
+  }
+
+  private static List<Double> values(List<Mode> modes) {
+    return modes.stream().map(Mode::value).sorted().toList();
+  }
+
+  private static FrameResult found(Outcome outcome) throws Ending {
     if (outcome instanceof FrameResult found) {
       return found;
     }

@@ -4,16 +4,21 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.stoutwork.analysis.element.Extreme;
+import org.stoutwork.analysis.element.PlateForces;
 import org.stoutwork.analysis.model.FrameModel;
-import org.stoutwork.analysis.solve.ContactState;
-import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.analysis.solve.MemberResult.Force;
+import org.stoutwork.analysis.solve.PanelPointResult;
+import org.stoutwork.analysis.solve.PanelResult;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.report.file.field.DefaultTaken;
 import org.stoutwork.report.file.field.FileReading.Outcome;
+import org.stoutwork.report.file.frame.ContactSummary;
 import org.stoutwork.report.file.frame.FrameAnswers;
 import org.stoutwork.report.file.frame.FrameFile;
 import org.stoutwork.report.file.frame.MemberExtremes;
+import org.stoutwork.report.file.frame.Statics;
 
 /** The results of a frame for people to read. */
 final class FrameTable {
@@ -28,6 +33,7 @@ final class FrameTable {
     lines.add(file.title().isEmpty() ? "Frame" : file.title());
     lines.add("");
     answers.first().ifPresent(result -> statics(lines, "", file.model(), result));
+    answers.panels().forEach((name, panel) -> panel(lines, name, panel));
     answers
         .secondOrder()
         .ifPresent(result -> statics(lines, ", second order", file.model(), result));
@@ -38,25 +44,24 @@ final class FrameTable {
     out.flush();
   }
 
-  private static void statics(
-      List<String> lines, String which, FrameModel model, FrameResult result) {
-    lines.add("Displacements (mm, rad; global axes)" + which);
+  private static void statics(List<String> lines, String which, FrameModel model, Statics result) {
     TextTable moved = new TextTable("node", "ux", "uy", "uz", "rx", "ry", "rz");
     model.nodes().keySet().forEach(node -> moved.row(cells(node, result.displacement(node))));
-    end(lines, moved);
-    lines.add("Reactions on the structure (N, N mm; global axes)" + which);
+    add(lines, "Displacements (mm, rad; global axes)" + which, moved);
     TextTable held = new TextTable("node", "Fx", "Fy", "Fz", "Mx", "My", "Mz");
     model.supports().keySet().forEach(node -> held.row(cells(node, result.reaction(node))));
-    end(lines, held);
-    lines.add("Members, largest values (N, N mm, mm) and their places from the start" + which);
+    add(lines, "Reactions on the structure (N, N mm; global axes)" + which, held);
     TextTable members =
         new TextTable("member", "N", "at", "V", "at", "M", "at", "deflection", "at");
     model
         .members()
         .keySet()
-        .forEach(name -> members.row(extremes(name, MemberExtremes.of(result.member(name)))));
-    end(lines, members);
-    contacts(lines, result.contacts(), which);
+        .forEach(name -> members.row(extremes(name, result.member(name).extremes())));
+    add(
+        lines,
+        "Members, largest values (N, N mm, mm) and their places from the start" + which,
+        members);
+    contacts(lines, result, which);
     lines.add(
         "Self-check"
             + which
@@ -65,6 +70,34 @@ final class FrameTable {
             + ", residual "
             + Writing.number(result.residual(), 2));
     lines.add("");
+  }
+
+  private static void panel(List<String> lines, String name, PanelResult panel) {
+    lines.add("Panel " + name + " (mm; N mm/mm, N/mm)");
+    lines.add(
+        "  deflection from "
+            + number(panel.wMin().value())
+            + " at ["
+            + number(panel.wMin().x())
+            + ", "
+            + number(panel.wMin().y())
+            + "] to "
+            + number(panel.wMax().value())
+            + ", estimated error of the mesh "
+            + Writing.number(panel.meshError(), 2));
+    if (!panel.report().isEmpty()) {
+      TextTable points = new TextTable("x", "y", "w", "Mx", "My", "Mxy", "Qx", "Qy");
+      panel.report().forEach(point -> points.row(point(point)));
+      lines.addAll(points.lines());
+    }
+    lines.add("");
+  }
+
+  private static List<String> point(PanelPointResult at) {
+    PlateForces m = at.forces();
+    return Stream.of(at.x(), at.y(), at.w(), m.mx(), m.my(), m.mxy(), m.qx(), m.qy())
+        .map(FrameTable::number)
+        .toList();
   }
 
   private static List<String> cells(String name, double... values) {
@@ -77,31 +110,23 @@ final class FrameTable {
     List<String> cells = new ArrayList<>(List.of(name));
     for (Extreme extreme :
         List.of(
-            extremes.n(),
-            extremes.v().extreme(),
-            extremes.m().extreme(),
-            extremes.deflection().extreme())) {
+            extremes.forces().get(Force.N),
+            extremes.shear().extreme(),
+            extremes.moment().extreme())) {
       cells.add(number(extreme.value()));
       cells.add(number(extreme.at()));
     }
+    cells.add(extremes.deflection().map(d -> number(d.extreme().value())).orElse(""));
+    cells.add(extremes.deflection().map(d -> number(d.extreme().at())).orElse(""));
     return cells;
   }
 
-  private static void contacts(List<String> lines, List<ContactState> states, String which) {
-    if (states.isEmpty()) {
-      return;
-    }
-    lines.add("One-way supports and contacts (N, mm)" + which);
+  private static void contacts(List<String> lines, Statics result, String which) {
     TextTable table = new TextTable("part", "state", "force", "gap");
-    for (ContactState state : states) {
-      table.row(
-          List.of(
-              state.part(),
-              state.touching() ? "touching" : "lifted",
-              number(state.force()),
-              number(state.gap())));
+    for (ContactSummary part : ContactSummary.of(result.contacts())) {
+      table.row(List.of(part.part(), part.state(), number(part.force()), number(part.gap())));
     }
-    end(lines, table);
+    add(lines, "One-way supports and contacts (N, mm)" + which, table);
   }
 
   private static void values(List<String> lines, String what, List<Double> values) {
@@ -120,9 +145,12 @@ final class FrameTable {
     }
   }
 
-  private static void end(List<String> lines, TextTable table) {
-    lines.addAll(table.lines());
-    lines.add("");
+  private static void add(List<String> lines, String heading, TextTable table) {
+    if (!table.isEmpty()) {
+      lines.add(heading);
+      lines.addAll(table.lines());
+      lines.add("");
+    }
   }
 
   private static String number(double value) {

@@ -22,6 +22,11 @@ final class TextTable {
     return this;
   }
 
+  /** Whether there is nothing but the heading. */
+  boolean isEmpty() {
+    return rows.size() == 1;
+  }
+
   /** The lines, each indented by two blanks. */
   List<String> lines() {
     int columns = rows.get(0).size();

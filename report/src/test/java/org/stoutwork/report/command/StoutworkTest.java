@@ -195,4 +195,83 @@ class StoutworkTest {
         run("frame", input.toString(), "--results", "-").out(),
         run("frame", input.toString(), "--results", "-").out());
   }
+
+  @Test
+  void a_panel_alone_is_solved_with_its_supports() throws IOException {
+    // A strip with a free width: w = 5 q L^4 / (384 D), D = E h³ / 12 (1 - ν²), ν = 0.
+    Files.writeString(
+        input,
+        """
+        panels:
+          shelf:
+            {origin: [0, 0, 740], along: [1, 0, 0], across: [0, 1, 0], length: 900, width: 210,
+             thickness: 18, E1: 11000, E2: 600, G12: 700, G13: 680, G23: 60, nu12: 0,
+             thin: true, report: [[450, 105]],
+             supports: [{line: edge=left, w: fixed}, {line: edge=right, w: fixed}]}
+        loads: [{type: panel-pressure, panel: shelf, q: 0.0005}]
+        """);
+    Run run = run("frame", input.toString(), "--results", "-");
+    assertEquals(0, run.exitCode(), run.err());
+    JsonNode panel = new ObjectMapper().readTree(run.out()).at("/panels/shelf");
+    double stiffness = 11000 * Math.pow(18, 3) / 12;
+    double sag = 5 * 0.0005 * Math.pow(900, 4) / (384 * stiffness);
+    assertEquals(-sag, panel.at("/report/0/w").doubleValue(), 1e-3 * sag);
+    assertEquals(0.0005 * 900 * 900 / 8, panel.at("/report/0/Mx").doubleValue(), 0.1);
+    assertEquals(0.0005 * 900 * 210 / 2, panel.at("/supports/1/force").doubleValue(), 1e-6);
+    assertTrue(panel.get("meshError").doubleValue() < 1e-2);
+  }
+
+  @Test
+  void one_way_supports_of_a_panel_are_summed_up() throws IOException {
+    Files.writeString(
+        input,
+        """
+        panels:
+          shelf:
+            {origin: [0, 0, 740], along: [1, 0, 0], across: [0, 1, 0], length: 900, width: 600,
+             thickness: 18, E1: 11000, E2: 600, G12: 700, G13: 680, G23: 60, nu12: 0.35,
+             density_kg_m3: 620, mesh: [12, 8],
+             supports: [{line: x=45, w: fixed}, {line: edge=right, w: compression-only}]}
+        loads:
+          - {type: panel-patch, panel: shelf, at: [300, 20], size: [60, 40], force: 450}
+          - {type: self-weight, direction: [0, 0, -1]}
+        """);
+    JsonNode results =
+        new ObjectMapper().readTree(run("frame", input.toString(), "--results", "-").out());
+    assertEquals("partly lifted", results.at("/contact/shelf").textValue());
+    JsonNode supports = results.at("/panels/shelf/supports");
+    double weight = 0.9 * 0.6 * 0.018 * 620 * 9.80665;
+    assertEquals(
+        450 + weight,
+        supports.get(0).get("force").doubleValue() + supports.get(1).get("force").doubleValue(),
+        1e-6);
+    assertTrue(supports.get(1).get("openLength").doubleValue() > 0);
+  }
+
+  @Test
+  void every_analysis_asked_for_is_answered() throws IOException {
+    Files.writeString(
+        input,
+        BRACKET.replace("force: [0, 0, -120]", "force: [-9000, 0, -12]")
+            + "analyses: [static, second-order, buckling, frequencies]\n");
+    JsonNode results =
+        new ObjectMapper().readTree(run("frame", input.toString(), "--results", "-").out());
+    // Euler: π² E I / (4 L²) over the force, for the weaker axis; L = 910 mm.
+    double critical = Math.PI * Math.PI * 12300 * 1.07e6 / (4 * 910 * 910);
+    assertEquals(
+        critical / 9000, results.at("/bucklingFactors/0").doubleValue(), 1e-3 * critical / 9000);
+    double straight = results.at("/displacements/tip/2").doubleValue();
+    double bent = results.at("/secondOrder/displacements/tip/2").doubleValue();
+    double about = critical * 1.08 / 1.07;
+    assertEquals(straight / (1 - 9000 / about), bent, 0.02 * Math.abs(bent));
+    assertEquals(5, results.at("/secondOrder/members/bar/internal").size());
+    // 1.8751² / (2 π) √(E I / (ρ A L⁴)), mass in tonnes; rotary inertia lowers it a little.
+    double mass = 650e-12 * 3600;
+    double hertz =
+        1.8751 * 1.8751 / (2 * Math.PI) * Math.sqrt(12300 * 1.07e6 / (mass * Math.pow(910, 4)));
+    assertEquals(hertz, results.at("/frequenciesHz/0").doubleValue(), 0.005 * hertz);
+    assertTrue(
+        results.at("/frequenciesHz/1").doubleValue()
+            >= results.at("/frequenciesHz/0").doubleValue());
+  }
 }

@@ -2,8 +2,6 @@ package org.stoutwork.report.file.frame;
 
 import java.util.List;
 import org.stoutwork.analysis.model.FrameModel;
-import org.stoutwork.analysis.solve.ContactState;
-import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.report.file.tree.JsonOut;
 
 /** Writes the results of a frame as canonical JSON. Units as in the frame file. */
@@ -25,6 +23,7 @@ public final class FrameResultsWriter {
           out.put("schemaVersion", FrameFile.SCHEMA_VERSION);
           out.put("title", file.title()).put("units", FrameMapping.UNITS);
           answers.first().ifPresent(result -> statics(out, file.model(), result));
+          PanelResultOut.panels(out, answers.panels());
           answers
               .secondOrder()
               .ifPresent(
@@ -38,7 +37,7 @@ public final class FrameResultsWriter {
     return list.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  private static void statics(JsonOut out, FrameModel model, FrameResult result) {
+  private static void statics(JsonOut out, FrameModel model, Statics result) {
     out.object(
         "displacements",
         o -> model.nodes().keySet().forEach(node -> o.numbers(node, result.displacement(node))));
@@ -56,13 +55,10 @@ public final class FrameResultsWriter {
     out.put("equilibriumError", result.equilibriumError()).put("residual", result.residual());
   }
 
-  private static void contacts(JsonOut out, FrameResult result) {
-    if (!result.contacts().isEmpty()) {
-      out.object("contact", o -> result.contacts().forEach(state -> contact(o, state)));
+  private static void contacts(JsonOut out, Statics result) {
+    List<ContactSummary> parts = ContactSummary.of(result.contacts());
+    if (!parts.isEmpty()) {
+      out.object("contact", o -> parts.forEach(part -> o.put(part.part(), part.state())));
     }
-  }
-
-  private static void contact(JsonOut out, ContactState state) {
-    out.put(state.part(), state.touching() ? "touching" : "lifted");
   }
 }

@@ -1,5 +1,9 @@
 package org.stoutwork.report.file.frame;
 
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
 import org.stoutwork.analysis.element.Extreme;
 import org.stoutwork.analysis.solve.MemberResult;
 import org.stoutwork.analysis.solve.MemberResult.Force;
@@ -7,15 +11,19 @@ import org.stoutwork.analysis.solve.MemberResult.Force;
 /**
  * The values of one member that are largest in size, with their signs and places.
  *
- * @param n axial force, N, tension positive
- * @param v larger shear force, N
- * @param t torque, N mm
- * @param m larger bending moment, N mm
- * @param deflection larger displacement of the axis across the member, mm
- * @param sag larger distance of the axis from the line between its displaced ends, mm
+ * @param forces every internal force, N or N mm
+ * @param deflection larger displacement of the axis across the member, mm, displacements of its
+ *     nodes included; empty where only forces are known
+ * @param sag larger distance of the axis from the line between its displaced ends, mm; empty where
+ *     only forces are known
  */
 public record MemberExtremes(
-    Extreme n, Component v, Extreme t, Component m, Component deflection, Component sag) {
+    Map<Force, Extreme> forces, Optional<Component> deflection, Optional<Component> sag) {
+
+  /** Copies the map. */
+  public MemberExtremes {
+    forces = Collections.unmodifiableMap(new EnumMap<>(forces));
+  }
 
   /**
    * The larger of the components along or about local y and z.
@@ -31,19 +39,30 @@ public record MemberExtremes(
     }
   }
 
+  /** The larger shear force. */
+  public Component shear() {
+    return Component.larger(forces.get(Force.VY), forces.get(Force.VZ));
+  }
+
+  /** The larger bending moment. */
+  public Component moment() {
+    return Component.larger(forces.get(Force.MY), forces.get(Force.MZ));
+  }
+
   /**
-   * Finds them.
+   * Finds them, anywhere along a member.
    *
-   * @param member a member's results
+   * @param member a member's first-order results
    * @return its extremes
    */
-  public static MemberExtremes of(MemberResult member) {
-    return new MemberExtremes(
-        member.along(Force.N).largest(),
-        Component.larger(member.along(Force.VY).largest(), member.along(Force.VZ).largest()),
-        member.along(Force.T).largest(),
-        Component.larger(member.along(Force.MY).largest(), member.along(Force.MZ).largest()),
-        Component.larger(member.deflectionAlong(1).largest(), member.deflectionAlong(2).largest()),
-        Component.larger(member.sag(1), member.sag(2)));
+  static MemberExtremes of(MemberResult member) {
+    Map<Force, Extreme> forces = new EnumMap<>(Force.class);
+    for (Force force : Force.values()) {
+      forces.put(force, member.along(force).largest());
+    }
+    Component deflection =
+        Component.larger(member.deflectionAlong(1).largest(), member.deflectionAlong(2).largest());
+    Component sag = Component.larger(member.sag(1), member.sag(2));
+    return new MemberExtremes(forces, Optional.of(deflection), Optional.of(sag));
   }
 }

@@ -2,46 +2,38 @@ package org.stoutwork.report.file.frame;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 import org.stoutwork.analysis.element.Extreme;
-import org.stoutwork.analysis.solve.MemberResult;
 import org.stoutwork.analysis.solve.MemberResult.Force;
 import org.stoutwork.report.file.tree.JsonOut;
 
 /** Writes the results of one member. */
 final class MemberOut {
 
-  private static final int QUARTERS = 4;
+  private static final List<Integer> QUARTERS = List.of(0, 1, 2, 3, 4);
 
   private MemberOut() {}
 
-  static void write(JsonOut out, MemberResult member) {
+  static void write(JsonOut out, MemberStatics member) {
     out.numbers("start", member.start()).numbers("end", member.end());
-    List<Double> places =
-        IntStream.rangeClosed(0, QUARTERS)
-            .mapToObj(quarter -> member.length() * quarter / QUARTERS)
-            .toList();
     out.objects(
-        "internal", places, (o, x) -> o.put("x", x).numbers("forces", member.internalAt(x)));
-    out.object("extremes", o -> extremes(o, member));
+        "internal",
+        QUARTERS,
+        (o, quarter) ->
+            o.put("x", member.length() * quarter / 4).numbers("forces", member.internal(quarter)));
+    out.object("extremes", o -> extremes(o, member.extremes()));
   }
 
-  /**
-   * The values that are largest in size, with their signs and places. {@code V} and {@code M} are
-   * the larger of their two components; {@code deflection} is the displacement of the axis, node
-   * displacements included, {@code sag} the distance from the line between the displaced ends.
-   */
-  private static void extremes(JsonOut out, MemberResult member) {
-    MemberExtremes extremes = MemberExtremes.of(member);
-    extreme(out, "N", extremes.n());
-    componentwise(out, "V", extremes.v());
-    extreme(out, "T", extremes.t());
-    componentwise(out, "M", extremes.m());
+  /** Largest in size, with sign and place; V and M are the larger of their two components. */
+  private static void extremes(JsonOut out, MemberExtremes extremes) {
+    extreme(out, "N", extremes.forces().get(Force.N));
+    component(out, "V", extremes.shear());
+    extreme(out, "T", extremes.forces().get(Force.T));
+    component(out, "M", extremes.moment());
     for (Force force : List.of(Force.VY, Force.VZ, Force.MY, Force.MZ)) {
-      extreme(out, name(force), member.along(force).largest());
+      extreme(out, name(force), extremes.forces().get(force));
     }
-    componentwise(out, "deflection", extremes.deflection());
-    componentwise(out, "sag", extremes.sag());
+    extremes.deflection().ifPresent(larger -> component(out, "deflection", larger));
+    extremes.sag().ifPresent(larger -> component(out, "sag", larger));
   }
 
   private static String name(Force force) {
@@ -52,7 +44,7 @@ final class MemberOut {
     out.object(key, o -> o.put("value", extreme.value()).put("x", extreme.at()));
   }
 
-  private static void componentwise(JsonOut out, String key, MemberExtremes.Component larger) {
+  private static void component(JsonOut out, String key, MemberExtremes.Component larger) {
     out.object(
         key,
         o ->

@@ -70,8 +70,8 @@ public record PanelEntry(
   /**
    * Number of elements.
    *
-   * @param along along x, at least 1
-   * @param across across, at least 1
+   * @param along along x, 2 to 200
+   * @param across across, 2 to 200
    */
   public record Mesh(int along, int across) {}
 
@@ -85,7 +85,6 @@ public record PanelEntry(
 
   /** Whether a point lies on the panel, edges included. */
   public boolean contains(double x, double y) {
-    double slack = 1e-9 * Math.max(length, width);
-    return x >= -slack && x <= length + slack && y >= -slack && y <= width + slack;
+    return x >= 0 && x <= length && y >= 0 && y <= width;
   }
 }

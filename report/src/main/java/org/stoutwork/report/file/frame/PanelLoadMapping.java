@@ -9,6 +9,8 @@ import org.stoutwork.report.file.field.Range;
 /** Loads on panels. */
 final class PanelLoadMapping {
 
+  private static final double FLUSH = 1e-9;
+
   private PanelLoadMapping() {}
 
   static Got<PanelLoad> pressure(Fields fields, Names names) {
@@ -34,8 +36,9 @@ final class PanelLoadMapping {
 
   private static void refuseBeyond(
       Fields fields, PanelEntry panel, PanelEntry.Point at, List<Double> size) {
-    double halfX = size.get(0) / 2;
-    double halfY = size.get(1) / 2;
+    // A patch flush with an edge may pass it by a rounding error.
+    double halfX = size.get(0) / 2 * (1 - FLUSH);
+    double halfY = size.get(1) / 2 * (1 - FLUSH);
     boolean inside =
         panel.contains(at.x() - halfX, at.y() - halfY)
             && panel.contains(at.x() + halfX, at.y() + halfY);

@@ -14,8 +14,9 @@ import org.stoutwork.report.file.field.Value;
 /** One panel. */
 final class PanelMapping {
 
-  private static final int MOST_ELEMENTS = 500;
-  private static final double SQUARE_ENOUGH = 1e-6;
+  private static final int FEWEST_ELEMENTS = 2;
+  private static final int MOST_ELEMENTS = 200;
+  private static final double SQUARE_ENOUGH = 1e-9;
 
   private PanelMapping() {}
 
@@ -94,7 +95,8 @@ final class PanelMapping {
   }
 
   private static Got<Optional<PanelEntry.Mesh>> mesh(Fields fields) {
-    String noun = "auto or a list of 2 whole numbers from 1 to " + MOST_ELEMENTS;
+    String noun =
+        "auto or a list of 2 whole numbers from " + FEWEST_ELEMENTS + " to " + MOST_ELEMENTS;
     return fields
         .either("mesh", noun, value -> meshOf(value, noun))
         .optional()
@@ -107,7 +109,8 @@ final class PanelMapping {
           .as(Kinds.choice(Map.of("auto", "auto")).named(noun))
           .map(auto -> Optional.empty());
     }
-    Got<List<Integer>> counts = value.list(item -> item.as(Kinds.wholeNumber(1, MOST_ELEMENTS)));
+    Got<List<Integer>> counts =
+        value.list(item -> item.as(Kinds.wholeNumber(FEWEST_ELEMENTS, MOST_ELEMENTS)));
     if (counts.isThere() && counts.get().size() != 2) {
       return value.wrongCount(counts.get().size(), noun);
     }

@@ -71,7 +71,7 @@ rack.json:25:22  lodas is no key known here; known are schemaVersion, units, tit
             "\"mesh\": [24, 10]",
             "\"mesh\": [24]",
             Refusal.BOTH,
-            "rack.json:20:74  panels.shelf.mesh has 1 item; auto or a list of 2 whole numbers from 1 to 500 is needed."),
+            "rack.json:20:74  panels.shelf.mesh has 1 item; auto or a list of 2 whole numbers from 2 to 200 is needed."),
         new BrokenFrame(
             "a patch over the edge is refused",
             "\"at\": [300, 90]",

@@ -1,0 +1,87 @@
+package org.stoutwork.check;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.LoadCase;
+import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.analysis.solve.FrameSolver;
+import org.stoutwork.analysis.solve.Outcome;
+import org.stoutwork.analysis.solve.PreparedFrame;
+import org.stoutwork.assembly.BenchModel;
+import org.stoutwork.assembly.FloorContact;
+import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.assembly.Timbers;
+import org.stoutwork.assembly.TopLoads;
+import org.stoutwork.bench.Bench;
+
+/**
+ * The bench analysed at one level of its joints' stiffness: with feet held, so that single forces
+ * add up, and with feet that may lift, for the combinations that decide. Solutions are kept. Used
+ * by one inquiry; not thread-safe.
+ */
+public final class LevelAnalysis {
+
+  private final JointLevel level;
+  private final BenchModel model;
+  private final TopLoads loads;
+  private final PreparedFrame held;
+  private final PreparedFrame standing;
+  private final Map<String, FrameResult> kept = new LinkedHashMap<>();
+  private final Tally tally;
+
+  LevelAnalysis(Bench bench, Timbers timbers, JointLevel level, Tally tally) {
+    this.level = level;
+    this.tally = tally;
+    this.model = BenchModel.of(bench, timbers::get, level, FloorContact.MAY_LIFT);
+    this.loads = new TopLoads(model);
+    this.standing = FrameSolver.prepare(model.frame()).prepared();
+    BenchModel fixed = BenchModel.of(bench, timbers::get, level, FloorContact.HELD);
+    this.held = FrameSolver.prepare(fixed.frame()).prepared();
+  }
+
+  /** The level. */
+  public JointLevel level() {
+    return level;
+  }
+
+  /** The model, its feet free to lift. */
+  public BenchModel model() {
+    return model;
+  }
+
+  /** Its load cases. */
+  public TopLoads loads() {
+    return loads;
+  }
+
+  /** The effect of one load case with the feet held. */
+  public FrameResult alone(LoadCase loadCase) {
+    FrameResult result = kept.get(loadCase.name());
+    if (result == null) {
+      result = tally.count(held.solve(loadCase).result());
+      kept.put(loadCase.name(), result);
+    }
+    return result;
+  }
+
+  /** The answer to a combination with feet that may lift. */
+  public Outcome together(Combination combination) {
+    Outcome outcome = standing.solve(combination);
+    if (outcome instanceof FrameResult result) {
+      tally.count(result);
+    }
+    return outcome;
+  }
+
+  /**
+   * The answer to a combination with feet that may lift; where the bench would tip altogether,
+   * which is a verdict of its own, that with the feet held.
+   */
+  public FrameResult settled(Combination combination) {
+    Outcome outcome = together(combination);
+    return outcome instanceof FrameResult result
+        ? result
+        : tally.count(held.solve(combination).result());
+  }
+}

@@ -1,0 +1,32 @@
+package org.stoutwork.check;
+
+import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.result.SelfCheck;
+
+/** Keeps the worst of every analysis of one inquiry. */
+final class Tally {
+
+  private int analyses;
+  private double equilibrium;
+  private double residual;
+  private double reciprocity;
+
+  FrameResult count(FrameResult result) {
+    analyses++;
+    equilibrium = Math.max(equilibrium, result.equilibriumError());
+    residual = Math.max(residual, result.residual());
+    return result;
+  }
+
+  /** Two displacements that must be equal, as Maxwell's theorem has it. */
+  void mustAgree(double a, double b) {
+    double size = Math.max(Math.abs(a), Math.abs(b));
+    if (size > 0) {
+      reciprocity = Math.max(reciprocity, Math.abs(a - b) / size);
+    }
+  }
+
+  SelfCheck selfCheck() {
+    return new SelfCheck(analyses, equilibrium, residual, reciprocity);
+  }
+}

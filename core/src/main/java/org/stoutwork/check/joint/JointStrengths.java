@@ -1,0 +1,114 @@
+package org.stoutwork.check.joint;
+
+import java.util.OptionalDouble;
+import org.stoutwork.bench.BasisChoice;
+import org.stoutwork.bench.Timber;
+import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.Strengths;
+import org.stoutwork.joint.setting.JointStrength;
+import org.stoutwork.joint.setting.StrengthFamily;
+import org.stoutwork.joint.setting.TimberStrength;
+import org.stoutwork.wood.ClearProperty;
+import org.stoutwork.wood.Product;
+import org.stoutwork.wood.Property;
+import org.stoutwork.wood.Species;
+import org.stoutwork.wood.StrengthClass;
+import org.stoutwork.wood.Wood;
+import org.stoutwork.wood.WoodGroup;
+import org.stoutwork.wood.design.DesignQuantity;
+import org.stoutwork.wood.time.DurationClass;
+import org.stoutwork.wood.time.LoadDuration;
+
+/** The strengths of the pieces of a joint as plain numbers, from the woods of the bench. */
+final class JointStrengths {
+
+  private static final double STEEL_GAMMA = 1.25;
+  private static final double HARDWOOD_DIVISOR = 2.3;
+  private static final double SOFTWOOD_DIVISOR = 2.1;
+  private static final double OVENDRY_OF_CLASS = 1000;
+
+  private final Inquiry inquiry;
+
+  JointStrengths(Inquiry inquiry) {
+    this.inquiry = inquiry;
+  }
+
+  JointStrength of(String rail, String post, DurationClass duration) {
+    boolean lasting = duration == DurationClass.PERMANENT || duration == DurationClass.LONG;
+    return new JointStrength(
+        timber(rail, duration), timber(post, duration), family(rail, duration), lasting);
+  }
+
+  private StrengthFamily family(String wood, DurationClass duration) {
+    if (inquiry.bench().basis() == BasisChoice.PARTIAL_FACTORS) {
+      double kMod =
+          inquiry
+              .strengths()
+              .tables()
+              .time()
+              .kMod(
+                  Product.SOLID_TIMBER,
+                  "",
+                  inquiry.bench().air().climate().serviceClass(),
+                  duration)
+              .orElseThrow()
+              .value();
+      double gamma = inquiry.strengths().tables().time().gammaMConnections().value();
+      return new StrengthFamily.PartialFactors(kMod, gamma, STEEL_GAMMA);
+    }
+    LoadDuration load = LoadDuration.of(duration).forConnection();
+    double cD = inquiry.strengths().tables().time().cD(load.american()).value();
+    return new StrengthFamily.Allowable(cD, hardwood(wood) ? HARDWOOD_DIVISOR : SOFTWOOD_DIVISOR);
+  }
+
+  private TimberStrength timber(String wood, DurationClass duration) {
+    Strengths s = inquiry.strengths();
+    return new TimberStrength(
+        need(s, wood, duration, DesignQuantity.BENDING),
+        need(s, wood, duration, DesignQuantity.TENSION_PARALLEL),
+        s.value(wood, duration, DesignQuantity.TENSION_PERPENDICULAR).orElse(0),
+        need(s, wood, duration, DesignQuantity.COMPRESSION_PARALLEL),
+        need(s, wood, duration, DesignQuantity.COMPRESSION_PERPENDICULAR),
+        need(s, wood, duration, DesignQuantity.SHEAR),
+        clear(wood, ClearProperty.SHEAR),
+        need(s, wood, duration, DesignQuantity.DENSITY_LOW),
+        gravity(wood),
+        hardwood(wood),
+        need(s, wood, duration, DesignQuantity.MODULUS_MEAN),
+        clear(wood, ClearProperty.BENDING));
+  }
+
+  private static double need(
+      Strengths s, String wood, DurationClass duration, DesignQuantity what) {
+    return s.value(wood, duration, what).orElseThrow();
+  }
+
+  private Wood named(String wood) {
+    Timber timber = inquiry.bench().timbers().get(wood);
+    return timber.wood();
+  }
+
+  private boolean hardwood(String wood) {
+    if (named(wood) instanceof Species species) {
+      return species.group() == WoodGroup.HARDWOOD;
+    }
+    return !(named(wood) instanceof StrengthClass timber) || timber.group() == WoodGroup.HARDWOOD;
+  }
+
+  /** A mean of clear wood; 0 where the species is not known. */
+  private double clear(String wood, ClearProperty what) {
+    return named(wood) instanceof Species species
+        ? species.clear().dry(what).map(Property::value).orElse(0.0)
+        : 0;
+  }
+
+  private double gravity(String wood) {
+    double fromClear = clear(wood, ClearProperty.SPECIFIC_GRAVITY);
+    if (fromClear > 0) {
+      return fromClear;
+    }
+    OptionalDouble low =
+        inquiry.strengths().value(wood, DurationClass.PERMANENT, DesignQuantity.DENSITY_MEAN);
+    return low.orElseThrow() / OVENDRY_OF_CLASS;
+  }
+}

@@ -1,0 +1,62 @@
+package org.stoutwork.check.member;
+
+import java.util.List;
+import org.stoutwork.action.Way;
+import org.stoutwork.assembly.Part;
+import org.stoutwork.assembly.PartKind;
+import org.stoutwork.check.Inquiry;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.result.Racking;
+import org.stoutwork.section.Rectangle;
+import org.stoutwork.source.Source;
+import org.stoutwork.working.Formula;
+import org.stoutwork.working.Pad;
+
+/**
+ * Over what length a member buckles. A rail or stretcher over its own; a leg over that of a sway
+ * frame, from the racking stiffness at the joints' softest, and never less than its own.
+ */
+final class BucklingLengths {
+
+  private static final Formula SWAY_LENGTH =
+      Formula.define("l_{ef}")
+          .meaning("buckling length of a leg that sways with the frame")
+          .unit(Unit.MM)
+          .where("E", "mean modulus", Unit.MPA)
+          .where("I", "second moment of the leg", Unit.MM4)
+          .where("n", "number of legs", Unit.ONE)
+          .where("k", "racking stiffness, joints at their softest", Unit.N_PER_MM)
+          .where("h", "height", Unit.MM)
+          .as("π*sqrt(E*I*n/(k*h))")
+          .source(Source.derived("Euler; a frame folds when its weight reaches k·h"));
+
+  private final Inquiry inquiry;
+  private final List<Racking> racking;
+
+  BucklingLengths(Inquiry inquiry, List<Racking> racking) {
+    this.inquiry = inquiry;
+    this.racking = racking;
+  }
+
+  /** Length over which a part buckles the given way, mm. */
+  double of(Part part, Way way, Pad pad) {
+    if (part.kind() != PartKind.LEG) {
+      return part.length();
+    }
+    double k =
+        racking.stream()
+            .filter(r -> r.way() == way)
+            .mapToDouble(r -> r.stiffness().low())
+            .min()
+            .orElse(Double.NaN);
+    if (Double.isNaN(k)) {
+      return 2 * part.length();
+    }
+    Rectangle r = part.pieces().get(0).section();
+    double i = way == Way.ALONG ? r.secondMoment() : r.turned().secondMoment();
+    double e = inquiry.timbers().get(part.wood()).e();
+    double legs = 2.0 * inquiry.bench().endFrames().size();
+    double length = pad.take(SWAY_LENGTH, e, i, legs, k, inquiry.bench().height().mm());
+    return Math.max(length, part.length());
+  }
+}

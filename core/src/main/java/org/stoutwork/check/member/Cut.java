@@ -1,0 +1,37 @@
+package org.stoutwork.check.member;
+
+import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.analysis.solve.MemberResult;
+import org.stoutwork.assembly.Part;
+import org.stoutwork.section.NetSection;
+
+/**
+ * A place at which a part is looked at: an end of one of its pieces.
+ *
+ * @param part it belongs to
+ * @param member of the model
+ * @param atStart of that member, or at its end
+ * @param at distance from the start of the part, mm
+ * @param upDown section that bends up and down (in the local x-z plane), less its mortise
+ * @param sideways section that bends sideways (in the local x-y plane), less its mortise
+ * @param mortised whether a mortise is cut here
+ */
+record Cut(
+    Part part,
+    String member,
+    boolean atStart,
+    double at,
+    NetSection upDown,
+    NetSection sideways,
+    boolean mortised) {
+
+  /** Internal forces N, Vy, Vz, T, My, Mz at this place. */
+  double[] forces(FrameResult result) {
+    MemberResult member = result.member(this.member);
+    return member.internalAt(atStart ? 0 : member.length());
+  }
+
+  double area() {
+    return upDown.area();
+  }
+}

@@ -1,0 +1,85 @@
+package org.stoutwork.check.member;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.stoutwork.assembly.BenchModel;
+import org.stoutwork.assembly.Mortise;
+import org.stoutwork.assembly.Part;
+import org.stoutwork.assembly.Piece;
+import org.stoutwork.section.NetSection;
+import org.stoutwork.section.Opening;
+import org.stoutwork.section.Rectangle;
+
+/** Finds the places at which the parts of a model are looked at. */
+final class Cuts {
+
+  private static final double SAME_PLACE = 1.0;
+
+  private Cuts() {}
+
+  static List<Cut> of(BenchModel model) {
+    List<Cut> out = new ArrayList<>();
+    for (Part part : model.parts()) {
+      for (int i = 0; i < part.pieces().size(); i++) {
+        Piece piece = part.pieces().get(i);
+        double end = i + 1 < part.pieces().size() ? part.pieces().get(i + 1).from() : part.length();
+        out.addAll(cuts(part, piece, true, piece.from()));
+        out.addAll(cuts(part, piece, false, end));
+      }
+    }
+    return out;
+  }
+
+  /** One cut for each mortise here, or one of the whole section. */
+  private static List<Cut> cuts(Part part, Piece piece, boolean atStart, double at) {
+    List<Cut> out = new ArrayList<>();
+    for (Mortise mortise : part.mortises()) {
+      if (Math.abs(mortise.at() - at) < SAME_PLACE) {
+        mortised(part, piece, atStart, at, mortise).ifPresent(out::add);
+      }
+    }
+    if (out.isEmpty()) {
+      Rectangle r = piece.section();
+      out.add(
+          new Cut(
+              part,
+              piece.member(),
+              atStart,
+              at,
+              new NetSection(r, Opening.NONE),
+              new NetSection(r.turned(), Opening.NONE),
+              false));
+    }
+    return out;
+  }
+
+  private static Optional<Cut> mortised(
+      Part part, Piece piece, boolean atStart, double at, Mortise m) {
+    Rectangle r = piece.section();
+    double sizeY = Math.min(m.sizeY(), r.b());
+    double sizeZ = Math.min(m.sizeZ(), r.h());
+    if (sizeY >= r.b() && sizeZ >= r.h()) {
+      return Optional.empty();
+    }
+    Opening up = shaped(r, sizeY, sizeZ, m.offsetZ());
+    Opening side = shaped(r.turned(), sizeZ, sizeY, m.offsetY());
+    return Optional.of(
+        new Cut(
+            part,
+            piece.member(),
+            atStart,
+            at,
+            new NetSection(r, up),
+            new NetSection(r.turned(), side),
+            true));
+  }
+
+  /** An opening that takes the whole width or depth leaves the larger rest. */
+  private static Opening shaped(Rectangle r, double width, double depth, double offset) {
+    double w = Math.min(width, r.b() * 0.999);
+    double d = Math.min(depth, r.h() * 0.999);
+    double most = (r.h() - d) / 2;
+    return new Opening(w, d, Math.max(-most, Math.min(most, offset)));
+  }
+}

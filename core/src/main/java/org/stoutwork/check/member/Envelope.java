@@ -1,0 +1,103 @@
+package org.stoutwork.check.member;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stoutwork.action.Factors;
+import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.bench.BasisChoice;
+import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.LevelAnalysis;
+import org.stoutwork.check.Stand;
+import org.stoutwork.wood.time.DurationClass;
+
+/**
+ * The internal forces of every cut under every combination, added up from single load cases with
+ * the feet held and the joints at their mean stiffness. It finds what governs; what governs is then
+ * analysed as a whole, at all three levels, with feet that may lift.
+ */
+final class Envelope {
+
+  /**
+   * A combination that may govern.
+   *
+   * @param factors of its parts
+   * @param leading action where it stands; null where none leads
+   * @param duration of the shortest action in it
+   */
+  record Mix(Factors factors, Stand leading, DurationClass duration) {
+
+    /** What leads, in words. */
+    String words() {
+      return leading == null ? factors.words() : leading.words();
+    }
+  }
+
+  private final List<Mix> mixes = new ArrayList<>();
+  private final List<double[][]> forces = new ArrayList<>();
+  private final Inquiry inquiry;
+  private final List<Cut> cuts;
+  private final double[][] permanent;
+  private final double[][] stored;
+
+  Envelope(Inquiry inquiry, List<Cut> cuts) {
+    this.inquiry = inquiry;
+    this.cuts = cuts;
+    LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
+    this.permanent = of(mean.alone(mean.loads().permanent()));
+    this.stored =
+        mean.loads().storesAnything()
+            ? of(mean.alone(mean.loads().stored()))
+            : new double[cuts.size()][6];
+    collect();
+  }
+
+  private void collect() {
+    BasisChoice basis = inquiry.bench().basis();
+    LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
+    add(new Mix(Factors.alone(basis), null, DurationClass.PERMANENT), null);
+    if (mean.loads().storesAnything()) {
+      add(new Mix(Factors.withStored(basis), null, DurationClass.LONG), null);
+    }
+    for (Stand stand : inquiry.stands()) {
+      Mix mix = new Mix(Factors.strength(basis), stand, stand.action().duration());
+      add(mix, of(mean.alone(stand.unit())));
+    }
+  }
+
+  private double[][] of(FrameResult result) {
+    double[][] out = new double[cuts.size()][];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = cuts.get(i).forces(result);
+    }
+    return out;
+  }
+
+  private void add(Mix mix, double[][] unit) {
+    Factors f = mix.factors();
+    double leading = unit == null ? 0 : f.leading() * mix.leading().force();
+    double[][] sum = new double[cuts.size()][6];
+    for (int i = 0; i < sum.length; i++) {
+      for (int k = 0; k < 6; k++) {
+        sum[i][k] = f.permanent() * permanent[i][k] + f.stored() * stored[i][k];
+        if (unit != null) {
+          sum[i][k] += leading * unit[i][k];
+        }
+      }
+    }
+    mixes.add(mix);
+    forces.add(sum);
+  }
+
+  int size() {
+    return mixes.size();
+  }
+
+  Mix mix(int index) {
+    return mixes.get(index);
+  }
+
+  double[] forces(int mix, int cut) {
+    return forces.get(mix)[cut];
+  }
+}

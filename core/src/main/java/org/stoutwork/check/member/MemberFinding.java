@@ -1,0 +1,112 @@
+package org.stoutwork.check.member;
+
+import java.util.function.ToDoubleFunction;
+import org.stoutwork.action.Way;
+import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.assembly.PartKind;
+import org.stoutwork.check.Finding;
+import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.LevelAnalysis;
+import org.stoutwork.quantity.Length;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.result.CheckResult;
+import org.stoutwork.result.StiffnessRange;
+import org.stoutwork.result.Topic;
+import org.stoutwork.source.Source;
+import org.stoutwork.wood.design.DesignQuantity;
+import org.stoutwork.working.Pad;
+import org.stoutwork.working.RecordingPad;
+
+/** Analyses the governing combination of a member at all three levels and writes it down. */
+final class MemberFinding {
+
+  private static final Source ANALYSIS =
+      Source.derived("analysis of the frame, joints at mean stiffness");
+
+  private final Inquiry inquiry;
+  private final MemberStrength strength;
+  private final Cut cut;
+  private final Envelope.Mix mix;
+
+  MemberFinding(Inquiry inquiry, MemberStrength strength, Cut cut, Envelope.Mix mix) {
+    this.inquiry = inquiry;
+    this.strength = strength;
+    this.cut = cut;
+    this.mix = mix;
+  }
+
+  CheckResult make(
+      String key, String title, String group, MemberStrength.Wood wood, boolean bending) {
+    double limit = inquiry.plan().criteria().strengthUse();
+    Stresses blank = strength.stresses(cut.part(), wood.name(), mix.duration(), Pad.blank());
+    ToDoubleFunction<LevelAnalysis> use =
+        level -> {
+          double[] f = forces(level, wood);
+          return bending ? blank.bending(cut, f, Pad.blank()) : blank.shear(cut, f, Pad.blank());
+        };
+    StiffnessRange range = inquiry.range(level -> use.applyAsDouble(level) / limit);
+    RecordingPad pad = Pad.recording();
+    double[] f = forces(inquiry.at(JointLevel.MEAN), wood);
+    Finding finding =
+        Finding.of(key, title, Topic.MEMBER)
+            .on(group, place())
+            .under(mix.words(), mix.factors().words())
+            .over(range);
+    return bending ? bending(finding, f, wood, limit, pad) : shear(finding, f, wood, limit, pad);
+  }
+
+  private CheckResult bending(
+      Finding finding, double[] f, MemberStrength.Wood wood, double limit, RecordingPad pad) {
+    pad.given("N", "axial force, tension positive", f[0], Unit.N, ANALYSIS);
+    pad.given("M_y", "moment up and down", f[4], Unit.N_MM, ANALYSIS);
+    pad.given("M_z", "moment sideways", f[5], Unit.N_MM, ANALYSIS);
+    remarks(wood, pad);
+    Stresses s = strength.stresses(cut.part(), wood.name(), mix.duration(), pad);
+    if (f[0] < 0) {
+      inquiry
+          .strengths()
+          .explain(wood.name(), mix.duration(), DesignQuantity.COMPRESSION_PARALLEL, pad);
+      if (cut.part().kind() == PartKind.LEG) {
+        strength.lengths().of(cut.part(), Way.ALONG, pad);
+        strength.lengths().of(cut.part(), Way.ACROSS, pad);
+      }
+    }
+    return finding.judgeSum(s.bending(cut, f, pad), limit, pad);
+  }
+
+  private CheckResult shear(
+      Finding finding, double[] f, MemberStrength.Wood wood, double limit, RecordingPad pad) {
+    pad.given("V_z", "shear force up and down", f[2], Unit.N, ANALYSIS);
+    pad.given("V_y", "shear force sideways", f[1], Unit.N, ANALYSIS);
+    remarks(wood, pad);
+    Stresses s = strength.stresses(cut.part(), wood.name(), mix.duration(), Pad.blank());
+    inquiry
+        .strengths()
+        .explain(wood.name(), mix.duration(), strength.shearOf(cut.part(), wood.name()), pad);
+    double tau = s.shearStress(cut, f, pad);
+    return finding.judge(tau, s.fv() * limit, Unit.MPA, pad);
+  }
+
+  private void remarks(MemberStrength.Wood wood, Pad pad) {
+    if (cut.mortised()) {
+      pad.remark("The section is taken net of the mortise that is cut here.");
+    }
+    if (wood.factor() != 1) {
+      pad.remark(
+          "The top has layers: the moment is multiplied by %.3f, the stress in its most used layer"
+                  .formatted(wood.factor())
+              + " over that of a solid top.");
+    }
+  }
+
+  private double[] forces(LevelAnalysis level, MemberStrength.Wood wood) {
+    FrameResult result = inquiry.solve(level.level(), mix.factors(), mix.leading());
+    return MemberStrength.scaled(cut.forces(result), wood.factor());
+  }
+
+  private String place() {
+    String net = cut.mortised() ? ", at a mortise" : "";
+    return Length.ofMm(Math.rint(cut.at())) + " from its start" + net;
+  }
+}

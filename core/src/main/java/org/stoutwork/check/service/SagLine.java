@@ -1,0 +1,105 @@
+package org.stoutwork.check.service;
+
+import java.util.List;
+import org.stoutwork.assembly.TopGrid;
+import org.stoutwork.assembly.TopLoads;
+import org.stoutwork.bench.Bench;
+import org.stoutwork.bench.EndFrame;
+import org.stoutwork.bench.Layout;
+
+/**
+ * How far the top sags at a place, measured from straight lines between its supports: along the
+ * bench from end frame to end frame, across it from leg to leg; beyond the last support the line
+ * runs on.
+ *
+ * @param grid of the top
+ * @param along stations of the end frames, rising
+ * @param across lines of the legs, rising
+ */
+record SagLine(TopGrid grid, List<Integer> along, List<Integer> across) {
+
+  static SagLine of(Bench bench, TopGrid grid) {
+    List<Integer> along =
+        bench.endFrames().stream().map(f -> grid.stationNear(f.at().mm())).toList();
+    EndFrame first = bench.endFrames().get(0);
+    List<Integer> across =
+        List.of(
+            grid.lineNear(Layout.frontLegY(first)), grid.lineNear(Layout.backLegY(bench, first)));
+    return new SagLine(grid, along, across);
+  }
+
+  /** Heights of the top's crossings. */
+  interface Heights {
+    /** Upward movement, mm. */
+    double at(int line, int station);
+  }
+
+  /** The movement of every crossing under one result. */
+  static Heights of(org.stoutwork.analysis.solve.FrameResult result) {
+    return (line, station) -> result.displacement(TopLoads.node(line, station))[2];
+  }
+
+  /** Sag below the line along the bench, mm; negative if the top rises. */
+  double along(Heights heights, int line, int station) {
+    int[] pair = supports(along, station);
+    double x = grid.stations().get(station);
+    double a = grid.stations().get(pair[0]);
+    double b = grid.stations().get(pair[1]);
+    double t = (x - a) / (b - a);
+    double chord = heights.at(line, pair[0]) * (1 - t) + heights.at(line, pair[1]) * t;
+    return chord - heights.at(line, station);
+  }
+
+  /** Sag below the line across the bench, mm. */
+  double across(Heights heights, int line, int station) {
+    int[] pair = supports(across, line);
+    double y = grid.lines().get(line);
+    double a = grid.lines().get(pair[0]);
+    double b = grid.lines().get(pair[1]);
+    double t = (y - a) / (b - a);
+    double chord = heights.at(pair[0], station) * (1 - t) + heights.at(pair[1], station) * t;
+    return chord - heights.at(line, station);
+  }
+
+  /** Span along the bench that a place belongs to; twice the overhang beyond the last frame, mm. */
+  double spanAlong(int station) {
+    return span(along, grid.stations(), station);
+  }
+
+  /** Span across the bench that a place belongs to; twice the overhang beyond the legs, mm. */
+  double spanAcross(int line) {
+    return span(across, grid.lines(), line);
+  }
+
+  private static double span(List<Integer> supports, List<Double> places, int at) {
+    double x = places.get(at);
+    double first = places.get(supports.get(0));
+    double last = places.get(supports.get(supports.size() - 1));
+    if (x < first) {
+      return 2 * (first - x);
+    }
+    if (x > last) {
+      return 2 * (x - last);
+    }
+    int[] pair = supports(supports, at);
+    return places.get(pair[1]) - places.get(pair[0]);
+  }
+
+  private static int[] supports(List<Integer> supports, int at) {
+    int k = 0;
+    while (k + 2 < supports.size() && at > supports.get(k + 1)) {
+      k++;
+    }
+    return new int[] {supports.get(k), supports.get(k + 1)};
+  }
+
+  /** Whether a place is a support itself, where nothing can sag along. */
+  boolean onSupportAlong(int station) {
+    return along.contains(station);
+  }
+
+  /** Whether a place is a support itself, where nothing can sag across. */
+  boolean onSupportAcross(int line) {
+    return across.contains(line);
+  }
+}

@@ -1,0 +1,160 @@
+package org.stoutwork.check.service;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stoutwork.action.Action;
+import org.stoutwork.action.Way;
+import org.stoutwork.analysis.model.Load;
+import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.assembly.TopLoads;
+import org.stoutwork.check.Finding;
+import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.LevelAnalysis;
+import org.stoutwork.check.Stand;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.result.CheckResult;
+import org.stoutwork.result.Racking;
+import org.stoutwork.result.StiffnessRange;
+import org.stoutwork.result.Topic;
+import org.stoutwork.source.Source;
+import org.stoutwork.working.Formula;
+import org.stoutwork.working.Pad;
+import org.stoutwork.working.RecordingPad;
+
+/**
+ * How far the bench racks under a push at its top: its long sides along the bench, its end frames
+ * across it. The weight that leans with it adds to the sway (second order).
+ */
+public final class Sway {
+
+  private static final Formula STIFFNESS =
+      Formula.define("k")
+          .meaning("racking stiffness")
+          .unit(Unit.N_PER_MM)
+          .where("H", "thrust", Unit.N)
+          .where("δ_1", "sway of the analysis where the thrust acts", Unit.MM)
+          .as("H/δ_1")
+          .source(Source.derived("definition of stiffness"));
+
+  private static final Formula AMPLIFIED =
+      Formula.define("δ")
+          .meaning("sway with the weight that leans along")
+          .unit(Unit.MM)
+          .where("H", "thrust", Unit.N)
+          .where("k", "racking stiffness", Unit.N_PER_MM)
+          .where("W", "weight carried by the frame", Unit.N)
+          .where("h", "height", Unit.MM)
+          .as("H/(k - W/h)")
+          .source(Source.derived("sway of a frame whose weight leans with it"));
+
+  private static final Formula LIMIT =
+      Formula.define("δ_{lim}")
+          .meaning("sway that the duty allows")
+          .unit(Unit.MM)
+          .where("h", "height of the bench", Unit.MM)
+          .where("n", "height over sway", Unit.ONE)
+          .as("h/n")
+          .source(Source.projectDefault("ratios of height to sway by duty"));
+
+  private final Inquiry inquiry;
+
+  private Sway(Inquiry inquiry) {
+    this.inquiry = inquiry;
+  }
+
+  /** The check of one thrust, and the stiffness that it found. */
+  public record Found(CheckResult check, Racking racking) {}
+
+  /** One check for each thrust. */
+  public static List<Found> all(Inquiry inquiry) {
+    List<Found> out = new ArrayList<>();
+    for (Action.Thrust thrust : inquiry.plan().of(Action.Thrust.class)) {
+      out.add(new Sway(inquiry).check(thrust));
+    }
+    return out;
+  }
+
+  private Found check(Action.Thrust thrust) {
+    Stand worst = worst(thrust);
+    double h = inquiry.bench().height().mm();
+    double weight = weight();
+    StiffnessRange first = inquiry.range(level -> sway(level, worst));
+    StiffnessRange sway =
+        inquiry.range(level -> amplified(Pad.blank(), worst, sway(level, worst), weight, h));
+    double limit = LIMIT.value(h, inquiry.plan().criteria().swayRatio());
+    RecordingPad pad = Pad.recording();
+    Source analysis = Source.derived("analysis of the frame, joints at mean stiffness");
+    pad.given("δ_1", "sway where the thrust acts", first.mean(), Unit.MM, analysis);
+    double swayed = amplified(pad, worst, first.mean(), weight, h);
+    pad.take(LIMIT, h, inquiry.plan().criteria().swayRatio());
+    FrameByHand.compare(inquiry, thrust, pad);
+    boolean along = thrust.way() == Way.ALONG;
+    CheckResult check =
+        Finding.of(
+                along ? "sway-along" : "sway-across",
+                along ? "Sway of the long sides along the bench" : "Sway of the end frames across",
+                Topic.SWAY)
+            .on("frame", "at the top")
+            .under(worst.words(), "the thrust and the weight of the bench")
+            .over(new StiffnessRange(sway.low() / limit, sway.mean() / limit, sway.high() / limit))
+            .judge(swayed, limit, Unit.MM, pad);
+    return new Found(check, racking(thrust, first, sway));
+  }
+
+  private static Racking racking(Action.Thrust t, StiffnessRange first, StiffnessRange second) {
+    double h = t.force();
+    return new Racking(
+        t.way(),
+        h,
+        new StiffnessRange(h / first.low(), h / first.mean(), h / first.high()),
+        second,
+        new StiffnessRange(
+            second.low() / first.low(),
+            second.mean() / first.mean(),
+            second.high() / first.high()));
+  }
+
+  private double amplified(Pad pad, Stand stand, double first, double weight, double h) {
+    double force = Math.abs(stand.force());
+    double k = pad.take(STIFFNESS, force, first);
+    if (k <= weight / h) {
+      pad.remark("The frame cannot hold its own weight upright: it would fold.");
+      return Double.MAX_VALUE;
+    }
+    return pad.take(AMPLIFIED, force, k, weight, h);
+  }
+
+  private double weight() {
+    double kg =
+        inquiry.masses().values().stream().mapToDouble(Double::doubleValue).sum()
+            + inquiry.bench().weights().stream()
+                .filter(w -> w instanceof org.stoutwork.bench.Weight.OnTop)
+                .mapToDouble(w -> w.mass().kg())
+                .sum();
+    return kg * TopLoads.GRAVITY;
+  }
+
+  private Stand worst(Action.Thrust thrust) {
+    LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
+    Stand worst = null;
+    for (Stand stand : inquiry.places().thrusts(thrust)) {
+      if (stand.force() > 0 && (worst == null || sway(mean, stand) > sway(mean, worst))) {
+        worst = stand;
+      }
+    }
+    return worst;
+  }
+
+  private static double sway(LevelAnalysis level, Stand stand) {
+    FrameResult result = level.alone(stand.unit());
+    Load.OnNode load = (Load.OnNode) stand.unit().loads().get(0);
+    double[] u = result.displacement(load.node());
+    double unit =
+        load.force().x() * u[0]
+            + load.force().y() * u[1]
+            + load.moment().x() * u[3]
+            + load.moment().y() * u[4];
+    return Math.abs(stand.force()) * unit;
+  }
+}

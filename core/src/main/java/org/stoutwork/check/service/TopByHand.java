@@ -1,0 +1,87 @@
+package org.stoutwork.check.service;
+
+import org.stoutwork.action.Action;
+import org.stoutwork.assembly.FrameTimber;
+import org.stoutwork.bench.Bench;
+import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.TopLayer;
+import org.stoutwork.check.Inquiry;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.source.Source;
+import org.stoutwork.working.Formula;
+import org.stoutwork.working.Pad;
+
+/**
+ * The top as one simple beam over the longest bay: what a pocket calculator gives, to hold beside
+ * the analysis. It leaves out the run of the top beyond its supports, stretchers under it, and the
+ * way a point load presses one strip more than another; so it is a measure of size, not of
+ * rightness.
+ */
+final class TopByHand {
+
+  private static final Source BEAM = Source.derived("simple beam, bending and shear");
+
+  private static final Formula POINT =
+      Formula.define("w_{hand}")
+          .meaning("sag of a simple beam as wide as the top, load in the middle")
+          .unit(Unit.MM)
+          .where("P", "point load", Unit.N)
+          .where("L", "longest bay", Unit.MM)
+          .where("E", "mean modulus of the top along the bench", Unit.MPA)
+          .where("G", "mean shear modulus", Unit.MPA)
+          .where("b", "width of the top", Unit.MM)
+          .where("h", "thickness of the top", Unit.MM)
+          .as("P*L^3/(4*E*b*h^3) + 1.2*P*L/(4*G*b*h)")
+          .source(BEAM);
+
+  private static final Formula SPREAD =
+      Formula.define("w_{hand}")
+          .meaning("sag of a simple beam as wide as the top, load spread")
+          .unit(Unit.MM)
+          .where("q", "load per length", Unit.N_PER_MM)
+          .where("L", "longest bay", Unit.MM)
+          .where("E", "mean modulus of the top along the bench", Unit.MPA)
+          .where("G", "mean shear modulus", Unit.MPA)
+          .where("b", "width of the top", Unit.MM)
+          .where("h", "thickness of the top", Unit.MM)
+          .as("5*q*L^4/(32*E*b*h^3) + 1.2*q*L^2/(8*G*b*h)")
+          .source(BEAM);
+
+  private final Inquiry inquiry;
+
+  TopByHand(Inquiry inquiry) {
+    this.inquiry = inquiry;
+  }
+
+  /** Writes the sag by hand beside that of the analysis. Tops of several layers are left out. */
+  void compare(Action action, Pad pad) {
+    Bench bench = inquiry.bench();
+    if (bench.top().layers().size() > 1) {
+      return;
+    }
+    TopLayer layer = bench.top().layers().get(0);
+    FrameTimber timber = inquiry.timbers().get(layer.wood());
+    double e = layer.grain() == Grain.ALONG ? timber.e() : timber.eAcross();
+    double g = layer.grain() == Grain.ALONG ? timber.g() : timber.gAcross();
+    double b = bench.top().width().mm();
+    double h = layer.thickness().mm();
+    double bay = longestBay(bench);
+    pad.remark(
+        "By hand, for comparison: a simple beam leaves out overhangs, stretchers under the top and"
+            + " the narrowness of the load.");
+    if (action instanceof Action.SpreadOnTop) {
+      pad.take(SPREAD, action.force() / bench.top().length().mm(), bay, e, g, b, h);
+    } else {
+      pad.take(POINT, action.force(), bay, e, g, b, h);
+    }
+  }
+
+  private static double longestBay(Bench bench) {
+    double longest = 0;
+    for (int i = 1; i < bench.endFrames().size(); i++) {
+      double bay = bench.endFrames().get(i).at().mm() - bench.endFrames().get(i - 1).at().mm();
+      longest = Math.max(longest, bay);
+    }
+    return longest;
+  }
+}

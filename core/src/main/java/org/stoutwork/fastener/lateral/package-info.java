@@ -1,0 +1,9 @@
+/**
+ * Fasteners loaded across their shank: how the wood bears under them, and the modes in which wood
+ * and fastener yield, by EN 1995-1-1 and by the NDS, in single and double shear.
+ *
+ * <p>Start at {@link org.stoutwork.fastener.lateral.Johansen} or {@link
+ * org.stoutwork.fastener.lateral.NdsYield}; both return {@link
+ * org.stoutwork.fastener.lateral.YieldModes}. Uses {@code fastener}, {@code working}.
+ */
+package org.stoutwork.fastener.lateral;

@@ -1,0 +1,114 @@
+package org.stoutwork.joint.advice;
+
+import java.util.List;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.source.Source;
+
+/**
+ * One proportion of the trade.
+ *
+ * @param part of the joint
+ * @param words the rule as a maker would say it
+ * @param least sensible value
+ * @param most sensible value
+ * @param unit of both
+ * @param source always common practice, unless a document is named
+ */
+public record Advice(
+    String part, String words, double least, double most, Unit unit, Source source) {
+
+  private static final Source TRADE = Source.commonPractice("joiners' proportions");
+  private static final double NO_END = Double.POSITIVE_INFINITY;
+
+  /** Tenon thickness over rail thickness. */
+  public static final Advice TENON_THICKNESS =
+      row("tenon thickness", "a third of the rail, up to half for bench legs", 0.3, 0.5, Unit.ONE);
+
+  /** Tenon length over post depth, blind. */
+  public static final Advice TENON_LENGTH =
+      row("tenon length", "two thirds to three quarters of the leg", 0.55, 0.8, Unit.ONE);
+
+  /** Thickness of the mortise walls. */
+  public static final Advice CHEEK =
+      row("mortise cheek", "no thinner than the tenon, and not below 12 mm", 12, NO_END, Unit.MM);
+
+  /** Cheek over tenon thickness. */
+  public static final Advice CHEEK_RATIO =
+      row("mortise cheek", "no thinner than the tenon", 1, NO_END, Unit.ONE);
+
+  /** Shoulder below the tenon. */
+  public static final Advice SHOULDER =
+      row("shoulder", "6 to 25 mm all round, to hide the mortise", 6, 35, Unit.MM);
+
+  /** Haunch height over rail depth. */
+  public static final Advice HAUNCH_HEIGHT =
+      row("haunch height", "about a third of the rail's depth, at most", 0.15, 0.36, Unit.ONE);
+
+  /** Haunch length. */
+  public static final Advice HAUNCH_LENGTH = row("haunch length", "10 to 15 mm", 8, 18, Unit.MM);
+
+  /** Wood of the post beyond the mortise. */
+  public static final Advice HORN =
+      row("horn beyond the mortise", "25 mm or one and a half tenons", 25, NO_END, Unit.MM);
+
+  /** Peg diameter over tenon thickness. */
+  public static final Advice PEG =
+      row("peg diameter", "a third of the tenon up to its thickness", 0.33, 1, Unit.ONE);
+
+  /** Peg from the shoulder. */
+  public static final Advice PEG_PLACE =
+      row("peg from the shoulder", "10 to 20 mm, more in big legs", 10, 25, Unit.MM);
+
+  /** Relish over peg diameter. */
+  public static final Advice RELISH =
+      row("relish beyond the peg", "twice the peg or more", 2, NO_END, Unit.ONE);
+
+  /** Drawbore offset. */
+  public static final Advice DRAWBORE =
+      row("drawbore offset", "about 1 mm in hardwood, 1.5 mm in softwood", 0.5, 1.6, Unit.MM);
+
+  /** Included angle of a wedge. */
+  public static final Advice WEDGE = row("wedge", "4° to 8°", 4, 8, Unit.DEG);
+
+  /** Height of crossed glue. */
+  public static final Advice CROSSED_GLUE =
+      row("tenon height", "not above 100 mm in one piece: split it", 0, 100, Unit.MM);
+
+  /** Housing depth over post thickness. */
+  public static final Advice HOUSING =
+      row("housing depth", "a quarter to a third of the board", 0.2, 0.34, Unit.ONE);
+
+  /** Dowel diameter over rail thickness. */
+  public static final Advice DOWEL =
+      row("dowel diameter", "a third to a half of the rail", 0.3, 0.5, Unit.ONE);
+
+  private static Advice row(String part, String words, double least, double most, Unit unit) {
+    return new Advice(part, words, least, most, unit, TRADE);
+  }
+
+  /** Every row. */
+  public static List<Advice> all() {
+    return List.of(
+        TENON_THICKNESS,
+        TENON_LENGTH,
+        CHEEK,
+        CHEEK_RATIO,
+        SHOULDER,
+        HAUNCH_HEIGHT,
+        HAUNCH_LENGTH,
+        HORN,
+        PEG,
+        PEG_PLACE,
+        RELISH,
+        DRAWBORE,
+        WEDGE,
+        CROSSED_GLUE,
+        HOUSING,
+        DOWEL);
+  }
+
+  /** Whether a value follows the advice; the ends of the range do. */
+  public boolean follows(double value) {
+    return value >= least - 1e-9 && value <= most + 1e-9;
+  }
+}

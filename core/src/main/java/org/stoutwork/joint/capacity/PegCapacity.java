@@ -1,0 +1,292 @@
+package org.stoutwork.joint.capacity;
+
+import org.stoutwork.fastener.Peg;
+import org.stoutwork.fastener.lateral.Embedment;
+import org.stoutwork.fastener.lateral.Johansen;
+import org.stoutwork.fastener.lateral.WoodPegYield;
+import org.stoutwork.fastener.placing.Distances;
+import org.stoutwork.fastener.placing.Slip;
+import org.stoutwork.joint.Fit;
+import org.stoutwork.joint.bolted.BarrelNut;
+import org.stoutwork.joint.glue.GlueDesign;
+import org.stoutwork.joint.limit.Case;
+import org.stoutwork.joint.peg.Drawbore;
+import org.stoutwork.joint.peg.Relish;
+import org.stoutwork.joint.setting.JointForces;
+import org.stoutwork.joint.setting.StrengthFamily;
+import org.stoutwork.joint.tenon.ShoulderSpring;
+import org.stoutwork.joint.tenon.Splitting;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.source.Source;
+import org.stoutwork.working.Formula;
+import org.stoutwork.working.Pad;
+
+/**
+ * Pegs through a tenon or a bridle's tongue. Glue and pegs are not added, for they differ in give:
+ * in a glued joint the pegs are a reserve and only their holes and places are judged.
+ */
+record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
+
+  /** Coefficient of variation of peg wood in bending. */
+  private static final double PEG_COV = 0.16;
+
+  /** Coefficient of variation of peg cross-shear, judgement. */
+  private static final double SHEAR_COV = 0.2;
+
+  /**
+   * The pegged tenon, mm.
+   *
+   * @param height h
+   * @param thickness t of one
+   * @param count of tenons
+   * @param length l in the post
+   * @param cheek c
+   * @param shoulder on the pressed side
+   */
+  record Tenon(
+      double height, double thickness, int count, double length, double cheek, double shoulder) {}
+
+  private static final Formula ALL =
+      Formula.define("F")
+          .meaning("force of all pegs")
+          .unit(Unit.N)
+          .where("n", "pegs times tenons", Unit.ONE)
+          .where("F_1", "one peg, both planes", Unit.N)
+          .as("n*F_1")
+          .source(Source.derived("statics"));
+
+  private static final Formula DURATION =
+      Formula.define("Z′")
+          .meaning("adjusted for load duration")
+          .unit(Unit.N)
+          .where("Z", "at normal duration", Unit.N)
+          .where("C_D", "load duration", Unit.ONE)
+          .as("Z*C_D")
+          .source(Source.fromMemory("ANSI/AWC NDS 2018", "Table 11.3.1"));
+
+  private static final Formula PULL_OR_DRAW =
+      Formula.define("F_d")
+          .meaning(
+              "force on the relish: the pull, or what is left of the draw force if that is more")
+          .unit(Unit.N)
+          .where("N", "pull", Unit.N)
+          .where("F_l", "lasting draw force of all pegs", Unit.N)
+          .as("max(N, F_l)")
+          .source(
+              Source.derived("statics: a clamped shoulder gives way before the peg takes more"));
+
+  void all() {
+    if (!fit.glued()) {
+      yielding();
+      couple();
+      relish();
+    }
+    beside();
+    places();
+    if (fit.drawbored()) {
+      drawing();
+    }
+  }
+
+  private double forceOfOne(Pad pad) {
+    return with.family() instanceof StrengthFamily.Allowable a
+        ? pad.take(DURATION, allowable(pad), a.loadDuration())
+        : partialFactors(pad);
+  }
+
+  private double timberGravity() {
+    return Math.min(with.rail().gravity(), with.post().gravity());
+  }
+
+  private double allowable(Pad pad) {
+    return WoodPegYield.allowable(
+            pad,
+            fit.peg().diameter(),
+            tenon.thickness(),
+            tenon.cheek(),
+            fit.peg().wood().specificGravity(),
+            timberGravity())
+        .least()
+        .force();
+  }
+
+  private double partialFactors(Pad pad) {
+    pad.remark(
+        "EN 1995-1-1 has no yield moment for wood pegs: plastic bending of the peg, and its"
+            + " cross-shear from tests of pegs.");
+    Peg peg = fit.peg();
+    double d = peg.diameter();
+    double cheek = Embedment.ec5(pad, d, with.post().density(), 90, with.post().hardwood());
+    double inner = Embedment.along(pad, d, with.rail().density());
+    double fm = GlueDesign.lower(pad, peg.wood().bendingStrength(), PEG_COV);
+    double moment = Johansen.woodMoment(pad, fm, d);
+    double bent =
+        2
+            * Johansen.doubled(pad, tenon.cheek(), tenon.thickness(), d, cheek, inner, moment, 0, 0)
+                .least()
+                .force();
+    double sheared = WoodPegYield.crossShear(pad, d, lowerShear(pad));
+    return BarrelNut.design(pad, Math.min(bent, sheared), with.family());
+  }
+
+  private double lowerShear(Pad pad) {
+    double yield =
+        WoodPegYield.shearYield(pad, fit.peg().wood().specificGravity(), timberGravity());
+    return GlueDesign.lower(pad, yield, SHEAR_COV);
+  }
+
+  private double allPegs(Pad pad) {
+    return pad.take(ALL, fit.pegs() * tenon.count(), forceOfOne(pad));
+  }
+
+  private void yielding() {
+    with.limits()
+        .strength(
+            "pegs yielding in double shear", "peg", with.forces().tension(), Unit.N, this::allPegs);
+  }
+
+  private void couple() {
+    JointForces f = with.forces();
+    with.limits()
+        .strength(
+            "pegs against the shoulder under moment",
+            "peg",
+            f.moment(),
+            Unit.N_MM,
+            pad -> {
+              double z =
+                  ShoulderSpring.lever(
+                      pad, tenon.height(), tenon.shoulder(), with.members().railDepth() / 3);
+              return Relish.couple(pad, allPegs(pad), z);
+            });
+  }
+
+  private double behind() {
+    return tenon.length() - fit.fromShoulder();
+  }
+
+  private void relish() {
+    with.limits()
+        .strength(
+            "relish shearing out behind the pegs",
+            "tenon",
+            Unit.N,
+            pad -> pad.take(PULL_OR_DRAW, with.forces().tension(), drawForce(pad)),
+            pad ->
+                fit.pegs()
+                    * Relish.tearOut(
+                        pad, 1, with.rail().fV(), tenon.thickness() * tenon.count(), behind()));
+  }
+
+  private double drawForce(Pad pad) {
+    return fit.drawbored() ? fit.pegs() * tenon.count() * drawbore(pad).lasting() : 0;
+  }
+
+  private Drawbore drawbore(Pad pad) {
+    double density =
+        Slip.density(pad, fit.peg().wood().density(), Math.max(with.post().density(), 300));
+    double shear =
+        WoodPegYield.shearYield(pad, fit.peg().wood().specificGravity(), timberGravity());
+    double yield = WoodPegYield.crossShear(pad, fit.peg().diameter(), shear);
+    return Drawbore.of(
+        pad,
+        fit.peg(),
+        fit.offset(),
+        tenon.thickness(),
+        tenon.cheek(),
+        density,
+        yield,
+        Drawbore.RELAXED);
+  }
+
+  private void beside() {
+    with.limits()
+        .strength(
+            "tenon tearing beside the peg holes",
+            "tenon",
+            with.forces().tension(),
+            Unit.N,
+            pad ->
+                Splitting.netTension(
+                    pad,
+                    with.rail().fT0(),
+                    tenon.height(),
+                    Math.min(tenon.height(), fit.pegs() * fit.peg().diameter()),
+                    tenon.thickness() * tenon.count()));
+  }
+
+  private void places() {
+    double d = fit.peg().diameter();
+    Distances inTenon = Distances.peg(d, with.rail().gravity(), with.rail().hardwood());
+    Distances inPost = Distances.peg(d, with.post().gravity(), with.post().hardwood());
+    with.limits()
+        .rule("relish beyond the peg", "tenon", behind(), inTenon.end(), Unit.MM, inTenon.source());
+    with.limits()
+        .rule(
+            "peg from the edge of the post",
+            "post",
+            fit.fromShoulder(),
+            inPost.edge(),
+            Unit.MM,
+            inPost.source());
+    if (fit.pegs() > 1) {
+      with.limits()
+          .rule(
+              "spacing of pegs",
+              "post",
+              fit.spacing(),
+              inPost.alongGrain(),
+              Unit.MM,
+              inPost.source());
+    }
+  }
+
+  /** While it is driven: force when made against the mean strength of the wood. */
+  private void driving() {
+    double mean = with.rail().shearMean() > 0 ? with.rail().shearMean() : with.rail().fV();
+    with.limits()
+        .rule(
+            "relish splitting out as the peg is driven",
+            "tenon",
+            Unit.N,
+            pad -> pad.take(ALL, fit.pegs() * tenon.count(), drawbore(pad).clamp()),
+            pad ->
+                fit.pegs()
+                    * Relish.tearOut(pad, 1, mean, tenon.thickness() * tenon.count(), behind()));
+  }
+
+  private void drawing() {
+    driving();
+    with.limits()
+        .service(
+            "drawn shoulder opening under moment",
+            "shoulder",
+            with.forces().moment(),
+            Unit.N_MM,
+            pad ->
+                Relish.couple(
+                    pad,
+                    fit.pegs() * tenon.count() * drawbore(pad).lasting(),
+                    ShoulderSpring.lever(
+                        pad, tenon.height(), tenon.shoulder(), with.members().railDepth() / 3)));
+    double d = fit.peg().diameter();
+    boolean hard = with.rail().hardwood();
+    with.limits()
+        .rule(
+            "drawbore offset",
+            "peg",
+            Unit.MM,
+            pad ->
+                pad.given(
+                    "e", "offset", fit.offset(), Unit.MM, Source.derived("the joint as described")),
+            pad -> {
+              drawbore(pad);
+              return pad.given(
+                  "e_max",
+                  "largest offset: an eighth of the peg in hardwood, a sixth in softwood",
+                  Drawbore.largestOffset(d, hard),
+                  Unit.MM,
+                  Source.projectDefault("judgement on peg strain and trade advice"));
+            });
+  }
+}

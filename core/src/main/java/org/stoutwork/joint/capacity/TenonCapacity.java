@@ -1,0 +1,276 @@
+package org.stoutwork.joint.capacity;
+
+import org.stoutwork.joint.Fit;
+import org.stoutwork.joint.Joint;
+import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.glue.GlueTurning;
+import org.stoutwork.joint.limit.Case;
+import org.stoutwork.joint.setting.JointForces;
+import org.stoutwork.joint.setting.JointSetting;
+import org.stoutwork.joint.tenon.Bearing;
+import org.stoutwork.joint.tenon.ShoulderSpring;
+import org.stoutwork.joint.tenon.ShoulderTurning;
+import org.stoutwork.joint.tenon.Splitting;
+import org.stoutwork.joint.tenon.TenonSpring;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.source.Source;
+import org.stoutwork.working.Formula;
+import org.stoutwork.working.Pad;
+
+/** Mortise and tenon: glue, shoulder and post; root, edges and horn are those of any tenon. */
+final class TenonCapacity {
+
+  /** Height of crossed glue beyond which the seasons work it loose, mm. */
+  private static final double LARGEST_CROSSED = 100;
+
+  private static final Formula ALL_CHEEKS =
+      Formula.define("A_g")
+          .meaning("area of all cheeks that count")
+          .unit(Unit.MM2)
+          .where("n", "number of tenons", Unit.ONE)
+          .where("A_1", "both cheeks of one", Unit.MM2)
+          .as("n*A_1")
+          .source(Source.derived("geometry"));
+
+  private static final Formula ALL_ARMS =
+      Formula.define("R")
+          .meaning("sum of distances for all tenons")
+          .unit(Unit.MM3)
+          .where("n", "number of tenons", Unit.ONE)
+          .where("R_O", "of one", Unit.MM3)
+          .as("n*R_O")
+          .source(Source.derived("geometry"));
+
+  private static final Formula TOGETHER =
+      Formula.define("u_g")
+          .meaning("moment, pull and shear on one glue line, added straight")
+          .where("M", "moment", Unit.N_MM)
+          .where("M_R", "moment capacity", Unit.N_MM)
+          .where("N", "pull", Unit.N)
+          .where("V", "shear", Unit.N)
+          .where("T_R", "pull or shear capacity", Unit.N)
+          .as("M/M_R + N/T_R + V/T_R")
+          .source(Source.derived("straight-line interaction, on the safe side"));
+
+  private static final Formula SHARE =
+      Formula.define("M_sh")
+          .meaning("part of the moment that presses the shoulder, the cheeks taking the rest")
+          .unit(Unit.N_MM)
+          .where("M", "moment", Unit.N_MM)
+          .where("K_sh", "stiffness of the shoulder", Unit.N_MM_PER_RAD)
+          .where("K_ck", "stiffness of the cheeks", Unit.N_MM_PER_RAD)
+          .as("M*K_sh/(K_sh + K_ck)")
+          .source(Source.derived("springs side by side"));
+
+  private final MortiseAndTenon joint;
+  private final Case with;
+  private final JointForces forces;
+  private final Joint.Members members;
+  private final double length;
+  private final double glued;
+
+  TenonCapacity(MortiseAndTenon joint, Case with) {
+    this.joint = joint;
+    this.with = with;
+    this.forces = with.forces();
+    this.members = with.members();
+    this.length = joint.lengthInPost(members);
+    this.glued = Math.min(joint.height(), LARGEST_CROSSED);
+  }
+
+  void all() {
+    boolean held = joint.fit().glued();
+    if (held) {
+      glueMoment();
+      withdrawal();
+      glueTogether();
+    }
+    shoulder();
+    new TenonRoot(
+            with,
+            joint.height(),
+            joint.thickness() * joint.count(),
+            length,
+            joint.shoulderBelow(),
+            joint.shoulderAbove(members),
+            joint.mortiseWidth())
+        .all(!held && !(joint.fit() instanceof Fit.Pegged));
+    splitting(held);
+    if (with.post().fT90() > 0) {
+      cheeks();
+    }
+    if (joint.fit() instanceof Fit.Pegged pegged) {
+      new PegCapacity(with, pegged, peggedTenon()).all();
+    } else if (joint.fit() instanceof Fit.Wedged wedged) {
+      WedgeCapacity.all(joint, wedged, with);
+    }
+  }
+
+  private PegCapacity.Tenon peggedTenon() {
+    return new PegCapacity.Tenon(
+        joint.height(),
+        joint.thickness(),
+        joint.count(),
+        length,
+        joint.cheek(members),
+        shoulderPressed());
+  }
+
+  private double shoulderPressed() {
+    return forces.moment() >= 0 ? joint.shoulderBelow() : joint.shoulderAbove(members);
+  }
+
+  private double arms(Pad pad) {
+    double s = shoulderPressed();
+    if (joint.height() > LARGEST_CROSSED) {
+      pad.remark("Crossed glue above 100 mm works loose with the seasons: 100 mm are counted.");
+    }
+    if (joint.height() > 50 || length > 50) {
+      pad.remark("Tested with tenons of 38 × 32 mm; larger ones are extrapolated.");
+    }
+    double one =
+        joint
+            .haunch()
+            .map(
+                x ->
+                    ShoulderTurning.armsHaunched(
+                        pad, length, glued, s, x.length(), x.height(), forces.moment() >= 0))
+            .orElseGet(() -> ShoulderTurning.arms(pad, length, s, s + glued));
+    return pad.take(ALL_ARMS, joint.count(), one);
+  }
+
+  private double momentCapacity(Pad pad) {
+    return GlueTurning.plastic(pad, with.crossedGlue(pad), arms(pad));
+  }
+
+  private double pullCapacity(Pad pad) {
+    double area = pad.take(ALL_CHEEKS, joint.count(), ShoulderTurning.area(pad, glued, length));
+    return Splitting.gluePull(pad, with.crossedGlue(pad), area);
+  }
+
+  private void glueMoment() {
+    with.limits()
+        .strength(
+            "glue line under moment",
+            "glue line",
+            forces.moment(),
+            Unit.N_MM,
+            this::momentCapacity);
+  }
+
+  private void withdrawal() {
+    with.limits()
+        .strength(
+            "withdrawal of the glued cheeks",
+            "glue line",
+            forces.tension(),
+            Unit.N,
+            this::pullCapacity);
+  }
+
+  private void glueTogether() {
+    with.limits()
+        .strength(
+            "glue line under moment, pull and shear together",
+            "glue line",
+            Unit.ONE,
+            pad ->
+                pad.take(
+                    TOGETHER,
+                    Math.abs(forces.moment()),
+                    momentCapacity(pad),
+                    forces.tension(),
+                    Math.abs(forces.shear()),
+                    pullCapacity(pad)),
+            pad -> 1);
+  }
+
+  private void shoulder() {
+    double whole =
+        members.railDepth() * members.railThickness() - joint.height() * joint.mortiseWidth();
+    with.limits()
+        .strength(
+            "shoulder crushing the post",
+            "shoulder",
+            Unit.MPA,
+            pad -> {
+              ShoulderSpring.Pressed pressed = pressed(pad);
+              return Bearing.shoulder(
+                  pad,
+                  shoulderMoment(pad, pressed.rotation()),
+                  pressed.lever(),
+                  forces.compression(),
+                  pressed.area(),
+                  Math.max(whole, pressed.area()));
+            },
+            pad -> with.shoulderBearing(pad, members.railDepth() / 3));
+  }
+
+  private ShoulderSpring.Pressed pressed(Pad pad) {
+    JointSetting setting = with.setting();
+    return ShoulderSpring.of(
+        pad,
+        members.railDepth(),
+        members.railThickness(),
+        joint.height(),
+        joint.mortiseWidth(),
+        shoulderPressed(),
+        ShoulderSpring.halfPlane(pad, setting.post(), setting.postFace()));
+  }
+
+  /** The shoulder's part of the moment: shared with glue, all of it with pegs, none when dry. */
+  private double shoulderMoment(Pad pad, double shoulder) {
+    double moment = Math.abs(forces.moment());
+    if (!joint.fit().glued()) {
+      return joint.fit() instanceof Fit.Pegged ? moment : 0;
+    }
+    JointSetting setting = with.setting();
+    double ks =
+        TenonSpring.slip(
+            pad,
+            setting.glue().slipStiffness(),
+            joint.thickness(),
+            setting.rail().gLT(),
+            joint.cheek(members),
+            setting.post().gRT());
+    double cheeks =
+        TenonSpring.cheeks(
+            pad,
+            joint.count(),
+            ks,
+            joint.height(),
+            joint.thickness(),
+            length,
+            setting.rail().eL(),
+            members.railThickness());
+    return pad.take(SHARE, moment, shoulder, cheeks);
+  }
+
+  private void cheeks() {
+    with.limits()
+        .strength(
+            "cheek of the mortise splitting off",
+            "post",
+            forces.shearAcross(),
+            Unit.N,
+            pad -> Splitting.cheeks(pad, with.post().fT90(), joint.cheek(members), joint.height()));
+  }
+
+  private void splitting(boolean held) {
+    if (!held && !(joint.fit() instanceof Fit.Pegged)) {
+      return;
+    }
+    double reach = Math.min(length, members.postDepth() - 1);
+    double width =
+        joint.through() ? members.postThickness() - joint.mortiseWidth() : members.postThickness();
+    with.limits()
+        .strength(
+            "post splitting across the grain",
+            "post",
+            forces.tension(),
+            Unit.N,
+            pad ->
+                Splitting.force(
+                    pad, with.family(), with.post().fV(), width, reach, members.postDepth()));
+  }
+}

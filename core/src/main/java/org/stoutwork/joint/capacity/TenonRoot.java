@@ -1,0 +1,164 @@
+package org.stoutwork.joint.capacity;
+
+import org.stoutwork.joint.limit.Case;
+import org.stoutwork.joint.setting.JointForces;
+import org.stoutwork.joint.tenon.Bearing;
+import org.stoutwork.joint.tenon.Splitting;
+import org.stoutwork.joint.tenon.TenonShear;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.source.Source;
+import org.stoutwork.working.Formula;
+import org.stoutwork.working.Pad;
+
+/**
+ * What any tenon must carry as bare wood, as if its glue had failed: shear with the shoulder as a
+ * notch, bending and tension at the root, edges in the mortise, the post's horn.
+ *
+ * @param height of the tenon
+ * @param thickness of all tenons together
+ * @param length in the post
+ * @param below shoulder below
+ * @param above shoulder above
+ * @param mortise width of the mortise
+ */
+record TenonRoot(
+    Case with,
+    double height,
+    double thickness,
+    double length,
+    double below,
+    double above,
+    double mortise) {
+
+  private static final Formula ROOT =
+      Formula.define("u")
+          .meaning("bending both ways and tension at the root")
+          .where("M_y", "moment in the plane of the frame", Unit.N_MM)
+          .where("M_z", "moment across it", Unit.N_MM)
+          .where("N", "pull", Unit.N)
+          .where("t", "thickness of all tenons", Unit.MM)
+          .where("h", "tenon height", Unit.MM)
+          .where("f_m", "bending strength", Unit.MPA)
+          .where("f_t", "tension strength", Unit.MPA)
+          .as("6*M_y/(t*h^2*f_m) + 6*M_z/(h*t^2*f_m) + N/(t*h*f_t)")
+          .source(Source.derived("beam theory; stresses added"));
+
+  private static final Formula SIDE =
+      Formula.define("V_R")
+          .meaning("shear of the tenon across the frame")
+          .unit(Unit.N)
+          .where("f_v", "shear strength", Unit.MPA)
+          .where("k_cr", "share of the width left by cracks", Unit.ONE)
+          .where("t", "thickness of all tenons", Unit.MM)
+          .where("h", "tenon height", Unit.MM)
+          .as("f_v*k_cr*t*h/1.5")
+          .source(Source.derived("beam theory"));
+
+  private static final Formula TWIST =
+      Formula.define("T_R")
+          .meaning("twist of the bare tenon")
+          .unit(Unit.N_MM)
+          .where("f_v", "shear strength", Unit.MPA)
+          .where("a", "longer side", Unit.MM)
+          .where("b", "shorter side", Unit.MM)
+          .as("f_v*a^2*b^2/(3*a + 1.8*b)")
+          .source(Source.fromMemory("Roark's Formulas", "torsion of a rectangle"));
+
+  /** All limits; the whole moment goes through the root where nothing else carries it. */
+  void all(boolean bareMoment) {
+    JointForces f = with.forces();
+    double moment = bareMoment ? Math.abs(f.moment()) : 0;
+    shear(f);
+    bending(f, moment);
+    edges(f, moment);
+    twist(f);
+    double beyond = f.shear() >= 0 ? with.setting().postBelow() : with.setting().postAbove();
+    if (Double.isFinite(beyond)) {
+      horn(f, beyond);
+    }
+  }
+
+  private void shear(JointForces f) {
+    double shoulder = f.shear() >= 0 ? below : above;
+    with.limits()
+        .strength(
+            "tenon shear at the shoulder",
+            "tenon",
+            f.shear(),
+            Unit.N,
+            pad ->
+                TenonShear.capacity(
+                    pad, with.family(), with.rail().fV(), thickness, height, shoulder, length));
+    with.limits()
+        .strength(
+            "tenon shear across the frame",
+            "tenon",
+            f.shearAcross(),
+            Unit.N,
+            pad -> pad.take(SIDE, with.rail().fV(), TenonShear.CRACKED, thickness, height));
+  }
+
+  private void bending(JointForces f, double moment) {
+    with.limits()
+        .strength(
+            "tenon breaking at the root",
+            "tenon",
+            Unit.ONE,
+            pad -> {
+              double my = moment + TenonShear.rootMoment(pad, Math.abs(f.shear()), length / 2);
+              double mz =
+                  Math.abs(f.momentVertical())
+                      + TenonShear.rootMoment(pad, Math.abs(f.shearAcross()), length / 2);
+              return pad.take(
+                  ROOT,
+                  my,
+                  mz,
+                  f.tension(),
+                  thickness,
+                  height,
+                  with.rail().fM(),
+                  with.rail().fT0());
+            },
+            pad -> 1);
+  }
+
+  private void twist(JointForces f) {
+    double large = Math.max(height, thickness);
+    double small = Math.min(height, thickness);
+    with.limits()
+        .strength(
+            "tenon twisting off",
+            "tenon",
+            f.torsion(),
+            Unit.N_MM,
+            pad -> pad.take(TWIST, with.rail().fV(), large, small));
+  }
+
+  private void edges(JointForces f, double moment) {
+    with.limits()
+        .strength(
+            "tenon edge crushing in the mortise",
+            "tenon",
+            Unit.MPA,
+            pad -> pressure(pad, f, moment),
+            with::edgeBearing);
+  }
+
+  private double pressure(Pad pad, JointForces f, double moment) {
+    double even = Bearing.fromForce(pad, Math.abs(f.shear()), thickness, length);
+    if (moment == 0) {
+      return even;
+    }
+    return Bearing.both(pad, even, Bearing.fromMoment(pad, moment, thickness, length));
+  }
+
+  private void horn(JointForces f, double beyond) {
+    with.limits()
+        .strength(
+            "horn of the post shearing off",
+            "post",
+            f.shear(),
+            Unit.N,
+            pad -> Splitting.horn(pad, length, mortise, beyond, with.post().fV()));
+  }
+}

@@ -1,0 +1,86 @@
+package org.stoutwork.joint.screwed;
+
+import org.stoutwork.fastener.CoachScrew;
+import org.stoutwork.fastener.Fastener;
+import org.stoutwork.fastener.WoodScrew;
+import org.stoutwork.fastener.placing.Slip;
+import org.stoutwork.fastener.placing.Slots;
+import org.stoutwork.joint.setting.TimberStrength;
+import org.stoutwork.working.Pad;
+
+/**
+ * One screw through a piece on the head's side into a piece on the point's side.
+ *
+ * @param screw a coach screw or a wood screw
+ * @param headThickness of the piece under the head, mm
+ * @param head strengths of that piece
+ * @param point strengths of the other piece
+ * @param headAngle between shear and grain of the head-side piece, degrees
+ * @param pointAngle the same on the point side
+ * @param endGrain whether the thread sits in end grain
+ * @param hole diameter or length of slot in the head-side piece, mm
+ */
+public record Screwing(
+    Fastener screw,
+    double headThickness,
+    TimberStrength head,
+    TimberStrength point,
+    double headAngle,
+    double pointAngle,
+    boolean endGrain,
+    double hole) {
+
+  /** Checks that the screw reaches into the second piece. */
+  public Screwing {
+    if (!(screw instanceof CoachScrew || screw instanceof WoodScrew)) {
+      throw new IllegalArgumentException(
+          "a screwing needs a coach screw or a wood screw, not a " + screw.title());
+    }
+    if (!(headThickness > 0 && headThickness < length(screw))) {
+      throw new IllegalArgumentException(
+          "a %s does not reach through %s mm: take a screw at least 6 d longer than that"
+              .formatted(screw.title(), headThickness));
+    }
+    if (!(hole >= root(screw))) {
+      throw new IllegalArgumentException(
+          "a hole of %s mm does not let a core of %s mm pass".formatted(hole, root(screw)));
+    }
+  }
+
+  private static double length(Fastener screw) {
+    return screw instanceof CoachScrew coach ? coach.length() : ((WoodScrew) screw).length();
+  }
+
+  private static double root(Fastener screw) {
+    return screw instanceof CoachScrew coach ? coach.root() : ((WoodScrew) screw).root();
+  }
+
+  /** Core diameter, mm. */
+  public double core() {
+    return root(screw);
+  }
+
+  /** Length in the point-side piece with the tip, mm. */
+  public double penetration() {
+    return length(screw) - headThickness;
+  }
+
+  /** Length of thread in the point-side piece without the tip, mm. */
+  public double thread() {
+    double tip = screw instanceof CoachScrew coach ? coach.tip() : screw.diameter();
+    double thread =
+        screw instanceof CoachScrew coach ? coach.thread() : ((WoodScrew) screw).thread() - tip;
+    return Math.max(0, Math.min(thread, penetration() - tip));
+  }
+
+  /** Slip modulus of the screw in use, N/mm. */
+  public double slipModulus(Pad pad, double headDensity, double pointDensity) {
+    double density = Slip.density(pad, headDensity, pointDensity);
+    return Slip.dowel(pad, density, screw.diameter());
+  }
+
+  /** Slip to either side before the screw bears, mm: none in a hole that fits. */
+  public double freeSlip(Pad pad) {
+    return hole <= screw.diameter() ? 0 : Slots.freeSlip(pad, hole, screw.diameter());
+  }
+}

@@ -1,0 +1,129 @@
+package org.stoutwork.joint;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.stoutwork.joint.tenon.Mortises;
+
+class JointRefusalTest {
+
+  private static MortiseAndTenon tenon(double thickness, double length, boolean through, Fit fit) {
+    return new MortiseAndTenon(80, thickness, length, 20, 0, 1, through, Optional.empty(), fit);
+  }
+
+  @Test
+  void a_tenon_thicker_than_its_leg_is_refused() {
+    Joint.Members thinLeg = new Joint.Members(120, 45, 70, 30);
+    JointFault fault =
+        assertThrows(
+            JointFault.class, () -> tenon(32, 50, false, new Fit.Glued()).requireFits(thinLeg));
+    assertEquals("tenon thickness", fault.part());
+    assertEquals(32, fault.value());
+    assertEquals(28, fault.limit());
+    assertEquals(
+        "tenon thickness 32\u00a0mm: at most 28\u00a0mm, what the 30 mm post leaves with a cheek"
+            + " on either side",
+        fault.getMessage());
+  }
+
+  @Test
+  void a_blind_tenon_longer_than_the_leg_is_deep_is_refused() {
+    JointFault fault =
+        assertThrows(
+            JointFault.class,
+            () -> tenon(16, 70, false, new Fit.Glued()).requireFits(Samples.MEMBERS));
+    assertEquals("tenon length", fault.part());
+    assertEquals(69, fault.limit());
+  }
+
+  @Test
+  void a_through_tenon_that_does_not_come_through_is_refused() {
+    JointFault fault =
+        assertThrows(
+            JointFault.class,
+            () -> tenon(16, 69, true, new Fit.Glued()).requireFits(Samples.MEMBERS));
+    assertTrue(fault.getMessage().contains("does not come through"));
+  }
+
+  @Test
+  void a_peg_beyond_the_tenon_is_refused() {
+    JointFault fault =
+        assertThrows(JointFault.class, () -> tenon(16, 25, false, Samples.pegged(false, 8, 1)));
+    assertEquals("distance of the peg from the shoulder", fault.part());
+    assertEquals(22, fault.value());
+    assertEquals(21, fault.limit());
+  }
+
+  @Test
+  void a_drawbore_offset_that_breaks_its_peg_is_refused() {
+    JointFault fault = assertThrows(JointFault.class, () -> Samples.pegged(false, 8, 2.1));
+    assertEquals("drawbore offset", fault.part());
+    assertEquals(2, fault.limit());
+  }
+
+  @Test
+  void tenon_and_haunch_higher_than_the_rail_are_refused() {
+    MortiseAndTenon joint =
+        new MortiseAndTenon(
+            80,
+            16,
+            50,
+            20,
+            0,
+            1,
+            false,
+            Optional.of(new MortiseAndTenon.Haunch(21, 12)),
+            new Fit.Glued());
+    JointFault fault = assertThrows(JointFault.class, () -> joint.requireFits(Samples.MEMBERS));
+    assertEquals("haunch height", fault.part());
+    assertEquals(20, fault.limit());
+  }
+
+  @Test
+  void two_mortises_that_take_most_of_a_leg_are_refused() {
+    Mortises.Cut wide = new Mortises.Cut(44, 55, 30);
+    IllegalArgumentException fault =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> Mortises.remainingSection(60, 60, wide, new Mortises.Cut(44, 55, 30)));
+    assertTrue(fault.getMessage().startsWith("mortises leave "), fault.getMessage());
+    assertTrue(fault.getMessage().contains("1080\u00a0mm²"), fault.getMessage());
+  }
+
+  @Test
+  void mortises_that_meet_are_not_taken_out_twice() {
+    Mortises.Cut first = new Mortises.Cut(14, 45, 28);
+    Mortises.Cut second = new Mortises.Cut(12, 50, 40);
+    double overlap = Mortises.overlap(70, 56, first, second);
+    assertEquals((45 - 34) * 14, overlap, 1e-9);
+    assertEquals(
+        70 * 56 - 14 * 45 - 12 * 50 + overlap,
+        Mortises.remainingSection(70, 56, first, second),
+        1e-9);
+  }
+
+  @Property
+  void nothing_grows_when_a_mortise_grows(
+      @ForAll @DoubleRange(min = 5, max = 20) double width,
+      @ForAll @DoubleRange(min = 5, max = 69) double depth,
+      @ForAll @DoubleRange(min = 0.1, max = 5) double more) {
+    Mortises.Net small = Mortises.section(75, 56, width, depth);
+    Mortises.Net wider = Mortises.section(75, 56, width + more, depth);
+    Mortises.Net deeper = Mortises.section(75, 56, width, depth + more);
+    assertTrue(wider.area() < small.area() && deeper.area() < small.area());
+    assertTrue(wider.secondMoment() < small.secondMoment());
+    assertTrue(deeper.secondMoment() <= small.secondMoment() * (1 + 1e-9));
+    Mortises.Cut other = new Mortises.Cut(12, 30, 40);
+    Mortises.Cut cut = new Mortises.Cut(width, depth * 0.6, 28);
+    Mortises.Cut bigger = new Mortises.Cut(width + more, depth * 0.6, 28);
+    assertTrue(
+        Mortises.remainingSection(75, 56, bigger, other)
+            <= Mortises.remainingSection(75, 56, cut, other));
+  }
+}

@@ -1,0 +1,8 @@
+package org.stoutwork.report.drawing;
+
+/** The faces of the one type family in use. */
+public enum Face {
+  REGULAR,
+  BOLD,
+  ITALIC
+}

@@ -1,0 +1,31 @@
+package org.stoutwork.report.sheet;
+
+import org.stoutwork.report.drawing.RichText;
+
+/** What stands in one field of a table. */
+public sealed interface Cell {
+
+  /** Marked-up text. */
+  static Cell of(String markup) {
+    return new Text(RichText.of(markup));
+  }
+
+  /** A bar. */
+  static Cell of(Utilisation utilisation) {
+    return new Bar(utilisation);
+  }
+
+  /**
+   * Text, wrapped to the column.
+   *
+   * @param text what it says
+   */
+  record Text(RichText text) implements Cell {}
+
+  /**
+   * A utilisation bar with its figure and its word.
+   *
+   * @param utilisation what it shows
+   */
+  record Bar(Utilisation utilisation) implements Cell {}
+}

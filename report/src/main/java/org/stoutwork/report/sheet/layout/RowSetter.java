@@ -1,0 +1,105 @@
+package org.stoutwork.report.sheet.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stoutwork.report.drawing.Align;
+import org.stoutwork.report.drawing.Ink;
+import org.stoutwork.report.drawing.Mark;
+import org.stoutwork.report.drawing.Point;
+import org.stoutwork.report.drawing.RichText;
+import org.stoutwork.report.sheet.Cell;
+import org.stoutwork.report.sheet.Column;
+import org.stoutwork.report.sheet.Utilisation;
+import org.stoutwork.report.sheet.page.Piece;
+import org.stoutwork.report.sheet.page.Tag;
+
+/** Sets one row of a table into one band for every line of its tallest cell. */
+final class RowSetter {
+
+  private static final double PAD = 1.0;
+  private static final double WORD = 20.5;
+  private static final double NARROW = 52;
+
+  private final List<Column> columns;
+  private final ColumnWidths widths;
+  private final Type type;
+  private final Setting setting;
+
+  RowSetter(List<Column> columns, ColumnWidths widths, Type type, Setting setting) {
+    this.columns = columns;
+    this.widths = widths;
+    this.type = type;
+    this.setting = setting;
+  }
+
+  /** The bands of a row; every cell has the element of the same place. */
+  List<Band> set(List<Cell> cells, List<Integer> tags) {
+    List<List<List<Piece>>> lines = new ArrayList<>();
+    for (int i = 0; i < cells.size(); i++) {
+      lines.add(cell(cells.get(i), tags.get(i), i));
+    }
+    int tallest = lines.stream().mapToInt(List::size).max().orElse(1);
+    List<Band> bands = new ArrayList<>();
+    for (int k = 0; k < tallest; k++) {
+      bands.add(band(lines, k, k == 0, k == tallest - 1));
+    }
+    return bands;
+  }
+
+  private Band band(List<List<List<Piece>>> lines, int k, boolean first, boolean last) {
+    double top = first ? PAD : 0;
+    List<Piece> pieces = new ArrayList<>();
+    for (List<List<Piece>> cell : lines) {
+      if (k < cell.size()) {
+        cell.get(k).forEach(piece -> pieces.add(piece.moved(0, top)));
+      }
+    }
+    return Band.of(top + type.leading() + (last ? PAD : 0), pieces);
+  }
+
+  private List<List<Piece>> cell(Cell cell, int tag, int column) {
+    return cell instanceof Cell.Bar bar
+        ? bar(bar.utilisation(), tag, column)
+        : text(((Cell.Text) cell).text(), tag, column);
+  }
+
+  private List<List<Piece>> text(RichText text, int tag, int column) {
+    List<List<Piece>> lines = new ArrayList<>();
+    RichText resolved = setting.resolved(text);
+    double width = widths.widths().get(column);
+    for (RichText line : LineBreaker.lines(resolved, type.points(), width, setting.measure())) {
+      lines.add(List.of(Piece.of(tag, label(line, column))));
+    }
+    return lines;
+  }
+
+  private Mark label(RichText line, int column) {
+    Align align = columns.get(column).align();
+    double x = widths.lefts().get(column) + align.part() * widths.widths().get(column);
+    return new Mark.Label(new Point(x, type.baseline()), line, type.points(), align, 0, Ink.BLACK);
+  }
+
+  private List<List<Piece>> bar(Utilisation utilisation, int tag, int column) {
+    double left = widths.lefts().get(column);
+    double width = widths.widths().get(column);
+    boolean narrow = width < NARROW;
+    double barWidth = narrow ? width : width - WORD;
+    BarMarks marks = new BarMarks(type, setting.measure());
+    Point corner = new Point(left, (type.leading() - BarMarks.HEIGHT) / 2);
+    RichText word = BarMarks.word(utilisation.verdict());
+    Mark wordLabel =
+        new Mark.Label(
+            new Point(narrow ? left : left + barWidth + 2, type.baseline()),
+            word,
+            type.points(),
+            Align.LEFT,
+            0,
+            Ink.BLACK);
+    Piece shapes = new Piece(Tag.NONE, marks.shapes(utilisation, corner, barWidth));
+    Piece number = Piece.of(tag, marks.number(utilisation, corner, barWidth));
+    Piece words = Piece.of(tag, wordLabel);
+    return narrow
+        ? List.of(List.of(shapes, number), List.of(words))
+        : List.of(List.of(shapes, number, words));
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * Sets formulas: fractions over bars, roots, raised and lowered signs, all as real text and lines.
+ * Takes the tree of a core formula, so that what is printed is what was calculated.
+ *
+ * <p>Start at {@link org.stoutwork.report.sheet.math.FormulaSetter}. Uses {@code drawing} and core
+ * {@code working}, {@code quantity}.
+ */
+package org.stoutwork.report.sheet.math;
