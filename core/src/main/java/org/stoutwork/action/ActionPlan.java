@@ -76,7 +76,9 @@ public record ActionPlan(List<Action> actions, Criteria criteria) {
       case POINT_ON_TOP ->
           List.of(new Action.PointOnTop("person on the top", rules.person(), brief, source));
       case PLANE_ON_TOP ->
-          List.of(new Action.PlaneOnTop("plane on the top", rules.plane(), brief, source));
+          rules.plane() == 0
+              ? List.of()
+              : List.of(new Action.PlaneOnTop("plane on the top", rules.plane(), brief, source));
       case SPREAD_ON_TOP ->
           List.of(
               new Action.SpreadOnTop(
@@ -143,6 +145,7 @@ public record ActionPlan(List<Action> actions, Criteria criteria) {
     double sway = bench.pupils() > 0 ? Math.max(300, duty.swayRatio()) : duty.swayRatio();
     return new Criteria(
         duty.spanRatio(),
+        duty.levelRatio(),
         duty.flatness(),
         sway,
         freeMachine ? FREE_MACHINE_TIPPING : duty.tipping(),

@@ -6,6 +6,7 @@ import org.stoutwork.source.Source;
  * What a duty asks of a bench.
  *
  * @param spanRatio span over sag of the top under a person or stock
+ * @param levelRatio span over final sag under what stays on the bench
  * @param flatness sag of the top under the plane, mm
  * @param swayRatio height over sway under thrust
  * @param tipping resisting over tipping moment, at least
@@ -15,6 +16,7 @@ import org.stoutwork.source.Source;
  */
 public record Criteria(
     double spanRatio,
+    double levelRatio,
     double flatness,
     double swayRatio,
     double tipping,

@@ -10,7 +10,7 @@ import org.stoutwork.source.Source;
  * @param thrust of planing or feed, N
  * @param person on the top, N
  * @param shove sideways at the edge of the top, N
- * @param plane downward under a plane, N
+ * @param plane downward under a plane, N; 0 where nobody planes
  * @param stock spread over the top, N
  * @param criteria limits of use
  */
@@ -32,12 +32,16 @@ record DutyRules(
       case GENERAL_JOINERY ->
           new DutyRules(250, 1200, 200, 300, 1000, criteria(360, 0.3, 300, 1.5));
       case HEAVY_PLANING -> new DutyRules(400, 1200, 250, 500, 1500, criteria(500, 0.15, 500, 1.5));
-      case MACHINE_SUPPORT ->
-          new DutyRules(300, 1200, 250, 300, 500, criteria(1000, 0.3, 400, 1.5));
+      case MACHINE_SUPPORT -> new DutyRules(300, 1200, 250, 0, 500, machine());
     };
   }
 
+  /** A machine wants its level kept; nobody planes on its bench. */
+  private static Criteria machine() {
+    return new Criteria(360, 1000, 0.3, 400, 1.5, 1.5, 1.0, LIMITS);
+  }
+
   private static Criteria criteria(double span, double flat, double sway, double sliding) {
-    return new Criteria(span, flat, sway, 1.5, sliding, 1.0, LIMITS);
+    return new Criteria(span, 250, flat, sway, 1.5, sliding, 1.0, LIMITS);
   }
 }

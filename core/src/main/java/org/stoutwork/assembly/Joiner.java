@@ -2,7 +2,10 @@ package org.stoutwork.assembly;
 
 import org.stoutwork.analysis.model.MemberEnd;
 import org.stoutwork.analysis.model.Vec3;
+import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.BenchJoint;
+import org.stoutwork.bench.EndFrame;
+import org.stoutwork.bench.Layout;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.setting.JointSetting;
 import org.stoutwork.joint.setting.TimberStiffness;
@@ -27,12 +30,48 @@ final class Joiner {
       BenchJoint joint,
       Joint.Members members,
       String railWood,
-      String postWood) {
+      String postWood,
+      Reach post) {
     this.frames = frames;
     this.joint = joint;
-    this.setting = JointSetting.square(members, directions(railWood), directions(postWood));
-    this.stiffness = stiffness(joint, setting, Pad.blank());
     this.hole = TenonHole.of(joint.joint(), members);
+    this.setting = setting(members, railWood, postWood, post);
+    this.stiffness = stiffness(joint, setting, Pad.blank());
+  }
+
+  /**
+   * How far the post runs on from the edges of the rail.
+   *
+   * @param below from the rail's lower edge to the post's end, mm
+   * @param above from the rail's upper edge to the post's end, mm
+   */
+  record Reach(double below, double above) {
+
+    /** The post runs on both ways. */
+    static final Reach BOTH_WAYS = new Reach(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+    /** Of a leg from its bottom to its top, for a rail with its middle at a height. */
+    static Reach of(Bench bench, EndFrame frame, double centre, double depth) {
+      return new Reach(
+          centre - depth / 2 - Layout.legBottom(frame),
+          Layout.legTop(bench, frame) - centre - depth / 2);
+    }
+  }
+
+  private JointSetting setting(
+      Joint.Members members, String railWood, String postWood, Reach post) {
+    JointSetting usual = JointSetting.square(members, directions(railWood), directions(postWood));
+    double above = post.above() + members.railDepth() - hole.below() - hole.height();
+    return new JointSetting(
+        members,
+        usual.postFace(),
+        usual.railDepth(),
+        usual.rail(),
+        usual.post(),
+        usual.glue(),
+        Math.max(0, above),
+        Math.max(0, post.below() + hole.below()),
+        usual.angle());
   }
 
   /** The stiffness of a joint: the one stated, or the one that follows from its sizes. */

@@ -12,6 +12,7 @@ import org.stoutwork.check.caution.Cautions;
 import org.stoutwork.check.joint.JointStrengthCheck;
 import org.stoutwork.check.joint.RailBearing;
 import org.stoutwork.check.member.MemberStrength;
+import org.stoutwork.check.member.SplitTop;
 import org.stoutwork.check.movement.TopMovement;
 import org.stoutwork.check.service.Flatness;
 import org.stoutwork.check.service.Sway;
@@ -88,7 +89,9 @@ public final class BenchCheck {
       checks.add(found.check());
       racking.add(found.racking());
     }
-    checks.addAll(MemberStrength.all(inquiry, racking));
+    for (CheckResult member : MemberStrength.all(inquiry, racking)) {
+      checks.add(SplitTop.relieve(inquiry, member));
+    }
     checks.addAll(JointStrengthCheck.all(inquiry));
     checks.addAll(RailBearing.all(inquiry));
     checks.addAll(Standing.all(inquiry));

@@ -5,7 +5,6 @@ import java.util.List;
 import org.stoutwork.action.Action;
 import org.stoutwork.action.Factors;
 import org.stoutwork.assembly.JointLevel;
-import org.stoutwork.bench.Duty;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
@@ -28,6 +27,8 @@ import org.stoutwork.working.RecordingPad;
  */
 public final class TopSag {
 
+  private static final String STAYS = "what stays on the bench";
+  private static final String WITH_CREEP = "permanent + stored, each as it is, with creep";
   private static final double LONG_TERM_EASE = 1.4;
   private static final double PSI_2_STORED = 0.8;
   private static final double PSI_2_USE = 0.3;
@@ -81,7 +82,22 @@ public final class TopSag {
       out.add(atOnce("top-sag-spread", "Sag of the top under a spread load", stands));
       out.add(afterYears("top-sag-spread-long-term", "Sag under a spread load, long-term", stands));
     }
+    out.add(level());
     return out;
+  }
+
+  /** Final sag under what stays: own weight, vises, machines and what is stored. */
+  private CheckResult level() {
+    double ratio = inquiry.plan().criteria().levelRatio();
+    double kDef = kDef();
+    Stand none = new Stand(null, inquiry.at(JointLevel.MEAN).loads().permanent(), 0, STAYS);
+    SagOf sag = (level, stand, spot) -> lasting(level, stand, spot, kDef, Pad.blank());
+    Spot worst = worst(List.of(none), sag, ratio);
+    RecordingPad pad = Pad.recording();
+    double w = lasting(inquiry.at(JointLevel.MEAN), none, worst, kDef, pad);
+    double limit = pad.take(LIMIT, span(worst), ratio);
+    return finding("top-level", "Level of the top, long-term", worst, sag, limit, WITH_CREEP)
+        .judge(w, limit, Unit.MM, pad);
   }
 
   /** The sag of one crossing in one of the two directions. */
@@ -105,8 +121,7 @@ public final class TopSag {
   }
 
   private CheckResult afterYears(String key, String title, List<Stand> stands) {
-    boolean machine = inquiry.bench().duty() == Duty.MACHINE_SUPPORT;
-    double ratio = inquiry.plan().criteria().spanRatio() / (machine ? 1 : LONG_TERM_EASE);
+    double ratio = inquiry.plan().criteria().spanRatio() / LONG_TERM_EASE;
     double kDef = kDef();
     SagOf sag = (level, stand, spot) -> lasting(level, stand, spot, kDef, Pad.blank());
     Spot worst = worst(stands, sag, ratio);
