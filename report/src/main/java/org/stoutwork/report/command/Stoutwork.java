@@ -36,7 +36,8 @@ public final class Stoutwork implements Callable<Integer> {
   private Stoutwork() {}
 
   private static List<Object> commands(Console console) {
-    return List.of(new CheckCommand(console), new FrameCommand(console));
+    return List.of(
+        new CheckCommand(console), new FrameCommand(console), new WoodCommand(console));
   }
 
   /**
