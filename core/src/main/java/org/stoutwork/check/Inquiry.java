@@ -44,8 +44,8 @@ public final class Inquiry {
    *
    * @param bench to examine
    * @param tables of the woods
-   * @throws IllegalStateException naming the part that is loose, if the frame cannot stand even
-   *     with joints at their mean stiffness
+   * @throws LooseBench naming the part that is loose, if the frame cannot stand even with joints at
+   *     their mean stiffness
    */
   public Inquiry(Bench bench, DesignTables tables) {
     this.bench = bench;

@@ -3,10 +3,13 @@ package org.stoutwork.check;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.LoadCase;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.analysis.solve.FrameSolver;
+import org.stoutwork.analysis.solve.Loose;
 import org.stoutwork.analysis.solve.Outcome;
+import org.stoutwork.analysis.solve.Preparation;
 import org.stoutwork.analysis.solve.PreparedFrame;
 import org.stoutwork.assembly.BenchModel;
 import org.stoutwork.assembly.FloorContact;
@@ -35,9 +38,22 @@ public final class LevelAnalysis {
     this.tally = tally;
     this.model = BenchModel.of(bench, timbers::get, level, FloorContact.MAY_LIFT);
     this.loads = new TopLoads(model);
-    this.standing = FrameSolver.prepare(model.frame()).prepared();
+    this.standing = prepared(model);
     BenchModel fixed = BenchModel.of(bench, timbers::get, level, FloorContact.HELD);
-    this.held = FrameSolver.prepare(fixed.frame()).prepared();
+    this.held = prepared(fixed);
+  }
+
+  private static PreparedFrame prepared(BenchModel model) {
+    Preparation preparation = FrameSolver.prepare(model.frame());
+    if (preparation instanceof Loose loose) {
+      throw new LooseBench(loose);
+    }
+    return preparation.prepared();
+  }
+
+  /** The frame, its feet free to lift or held. */
+  FrameModel frame(FloorContact floor) {
+    return floor == FloorContact.HELD ? held.model() : standing.model();
   }
 
   /** The level. */
