@@ -36,8 +36,7 @@ public final class Stoutwork implements Callable<Integer> {
   private Stoutwork() {}
 
   private static List<Object> commands(Console console) {
-    return List.of(
-        new CheckCommand(console), new FrameCommand(console), new WoodCommand(console));
+    return List.of(new CheckCommand(console), new FrameCommand(console), new WoodCommand(console));
   }
 
   /**
