@@ -59,7 +59,7 @@ class BenchFileReaderTest {
     assertInstanceOf(LayerHold.Glued.class, spine.hold());
     assertEquals(695, spine.centreAt().mm());
     assertEquals(25e6, spine.joint().stated().orElseThrow().low(), 1e-6);
-    assertEquals(1000, bench.actions().get(0).force().newtons());
+    assertEquals(250, bench.actions().get(0).force().newtons());
     assertEquals(11, bench.air().range().low());
   }
 
