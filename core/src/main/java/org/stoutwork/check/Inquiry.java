@@ -3,9 +3,11 @@ package org.stoutwork.check;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.action.ActionPlan;
 import org.stoutwork.action.Factors;
@@ -18,6 +20,7 @@ import org.stoutwork.assembly.Timbers;
 import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Weight;
+import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.SelfCheck;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.wood.design.DesignTables;
@@ -37,7 +40,10 @@ public final class Inquiry {
   private final List<Stand> stands;
   private final Map<Solved, FrameResult> settled = new HashMap<>();
 
-  private record Solved(JointLevel level, String factors, String leading) {}
+  private final IdentityHashMap<CheckResult, GoverningCase> behind = new IdentityHashMap<>();
+
+  /** Keyed by what acted, not by its words: two actions may bear one name. */
+  private record Solved(JointLevel level, Factors factors, Stand leading) {}
 
   /**
    * Analyses a bench.
@@ -135,13 +141,28 @@ public final class Inquiry {
 
   /** The answer to a combination at one level, feet free to lift. */
   public FrameResult solve(JointLevel level, Factors factors, Stand leading) {
-    String leads = leading == null ? "" : leading.words();
     return settled.computeIfAbsent(
-        new Solved(level, factors.words(), leads),
+        new Solved(level, factors, leading),
         key -> {
           LevelAnalysis analysis = at(level);
           return analysis.settled(combination(analysis, factors, leading));
         });
+  }
+
+  /** Keeps the movement that a check reads. */
+  public <C extends CheckResult> C keep(C check, GoverningCase governing) {
+    behind.put(check, governing);
+    return check;
+  }
+
+  /** Keeps the combination whose forces a check reads. */
+  public <C extends CheckResult> C keep(C check, Factors factors, Stand leading) {
+    return keep(check, GoverningCase.forces(combination(at(JointLevel.MEAN), factors, leading)));
+  }
+
+  /** The analysis behind a check; empty where it needs none. */
+  public Optional<GoverningCase> behind(CheckResult check) {
+    return Optional.ofNullable(behind.get(check));
   }
 
   /** Masses of everything that stays on the bench, kg by name. */

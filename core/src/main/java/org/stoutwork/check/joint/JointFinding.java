@@ -47,21 +47,23 @@ record JointFinding(
     JointLimit mean = at(inquiry, strengths, JointLevel.MEAN, true);
     boolean rule = limit.nature() == JointLimit.Nature.RULE;
     String title = spot.joint().joint().title();
-    return new CheckResult.Checked(
-        "joint-" + JointStrengthCheck.key(spot.kind().words() + " " + limit.failure()),
-        sentence(limit.failure()),
-        spot.name(),
-        Topic.JOINT,
-        title + ": " + limit.place(),
-        new Measure(mean.demand(), mean.unit()),
-        new Measure(mean.capacity() * use, mean.unit()),
-        range.largest(),
-        rule ? Optional.empty() : Optional.of(range),
-        rule ? "how the joint is made" : leading == null ? factors.words() : leading.words(),
-        rule ? "" : factors.words(),
-        rule ? Verdict.of(mean.utilisation()) : Verdict.of(range),
-        rule ? "A rule of making: the least that is asked for, against what is there." : "",
-        mean.working());
+    CheckResult.Checked check =
+        new CheckResult.Checked(
+            "joint-" + JointStrengthCheck.key(spot.kind().words() + " " + limit.failure()),
+            sentence(limit.failure()),
+            spot.name(),
+            Topic.JOINT,
+            title + ": " + limit.place(),
+            new Measure(mean.demand(), mean.unit()),
+            new Measure(mean.capacity() * use, mean.unit()),
+            range.largest(),
+            rule ? Optional.empty() : Optional.of(range),
+            rule ? "how the joint is made" : leading == null ? factors.words() : leading.words(),
+            rule ? "" : factors.words(),
+            rule ? Verdict.of(mean.utilisation()) : Verdict.of(range),
+            rule ? "A rule of making: the least that is asked for, against what is there." : "",
+            mean.working());
+    return rule ? check : inquiry.keep(check, factors, leading);
   }
 
   private static String sentence(String words) {

@@ -118,11 +118,13 @@ public final class RailBearing {
     pad.given(
         "N", "push of the leg", push, Unit.N, Source.derived("analysis, joints at mean stiffness"));
     double stress = stress(spot, push, pad);
-    return Finding.of("bearing-" + on.replace(' ', '-'), "Bearing of leg and " + on, Topic.JOINT)
-        .on(spot.name(), "under the shoulders of the leg")
-        .under(worst.leading().words(), factors.words())
-        .over(range)
-        .judge(Math.max(0, stress), strength, Unit.MPA, pad);
+    CheckResult.Checked check =
+        Finding.of("bearing-" + on.replace(' ', '-'), "Bearing of leg and " + on, Topic.JOINT)
+            .on(spot.name(), "under the shoulders of the leg")
+            .under(worst.leading().words(), factors.words())
+            .over(range)
+            .judge(Math.max(0, stress), strength, Unit.MPA, pad);
+    return inquiry.keep(check, factors, worst.leading());
   }
 
   private static double stress(JointSpot spot, double push, Pad pad) {
