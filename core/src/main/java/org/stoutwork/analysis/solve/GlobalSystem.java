@@ -9,6 +9,7 @@ import org.stoutwork.analysis.element.SpringElement;
 import org.stoutwork.linear.Condition;
 import org.stoutwork.linear.Factorisation;
 import org.stoutwork.linear.LdlFactor;
+import org.stoutwork.linear.LdlPattern;
 import org.stoutwork.linear.MinimumDegree;
 import org.stoutwork.linear.SparseSymmetric;
 
@@ -94,11 +95,11 @@ public final class GlobalSystem {
             : new Elimination(
                 equations.unknowns(), equations.absentFlags(), conditions, equations.reach());
     SparseSymmetric matrix = assemble(elements, elimination);
-    int[] order =
-        like != null
-            ? like.factor.order()
-            : MinimumDegree.order(matrix, equations.groups(elimination));
-    Factorisation factorisation = LdlFactor.of(matrix, order);
+    LdlPattern pattern =
+        like != null && like.factor.pattern().fits(matrix)
+            ? like.factor.pattern()
+            : LdlPattern.of(matrix, MinimumDegree.order(matrix, equations.groups(elimination)));
+    Factorisation factorisation = LdlFactor.of(matrix, pattern);
     if (factorisation instanceof Factorisation.Singular singular) {
       double[] motion = elimination.expand(singular.direction(), null);
       return new Refused(LooseMotion.name(equations, motion, "nothing holds"));
