@@ -60,7 +60,11 @@ public final class FlexibilityUpdate {
       return side;
     }
 
-    /** Smallest pivot relative to the largest number of its row before elimination. */
+    /**
+     * Smallest pivot relative to the largest number of its row before elimination, divided by the
+     * largest change relative to the part's own flexibility when that is above one: its inverse
+     * says by how much rounding may grow.
+     */
     public double smallestPivot() {
       return smallest;
     }
@@ -87,13 +91,17 @@ public final class FlexibilityUpdate {
         row[rank + c] = w.side[i][c] / scale[i];
       }
     }
-    w.smallest = 1;
+    double largest = 1;
     for (int i = 0; i < rank; i++) {
+      for (int j = 0; j < rank; j++) {
+        largest = Math.max(largest, Math.abs(w.change[i][j]) / (scale[i] * scale[j]));
+      }
       normalise(w.table[i]);
     }
+    w.smallest = 1;
     for (int j = 0; j < rank; j++) {
       pivot(w.table, j);
-      double p = Math.abs(w.table[j][j]);
+      double p = Math.abs(w.table[j][j]) / largest;
       w.smallest = Math.min(w.smallest, p);
       if (!(p >= limit)) {
         return false;

@@ -112,12 +112,14 @@ final class Readings {
   static List<Motion> cases(PreparedFrame frame, List<Loading> loadings) {
     List<Motion> motions = new ArrayList<>();
     for (Loading loading : loadings) {
-      motions.add(motion(frame.system().solve(loading.forces(), true, null), loading));
+      motions.add(motion(frame, loading, true));
     }
     return motions;
   }
 
-  private static Motion motion(GlobalSystem.Solved solved, Loading loading) {
+  /** One solution, with or without the prescribed displacements. */
+  static Motion motion(PreparedFrame frame, Loading loading, boolean withGiven) {
+    GlobalSystem.Solved solved = frame.system().solve(loading.forces(), withGiven, null);
     return new Motion(
         solved, beam -> beam.state(SecondOrder.own(beam, solved.u()), loading.span(beam)));
   }
