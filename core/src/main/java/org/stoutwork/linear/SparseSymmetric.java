@@ -47,6 +47,13 @@ public final class SparseSymmetric {
     return value[entry];
   }
 
+  /** Whether both have their entries in the same places, whatever the numbers. */
+  boolean hasPlacesOf(SparseSymmetric other) {
+    return size == other.size
+        && (row == other.row || Arrays.equals(row, other.row))
+        && (columnStart == other.columnStart || Arrays.equals(columnStart, other.columnStart));
+  }
+
   /** The diagonal, zero where nothing is stored. */
   public double[] diagonal() {
     double[] diagonal = new double[size];
