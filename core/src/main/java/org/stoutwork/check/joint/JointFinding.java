@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.stoutwork.action.Factors;
-import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.JointSpot;
 import org.stoutwork.check.Inquiry;
@@ -72,9 +71,9 @@ record JointFinding(
 
   /** The same way of failing at one level of the joints' stiffness. */
   private JointLimit at(Inquiry inquiry, JointStrengths strengths, JointLevel level, boolean keep) {
-    FrameResult result = inquiry.solve(level, factors, leading);
+    double[] raw = inquiry.read(level, factors, leading, r -> JointForcesAt.raw(spot, r));
     JointLimit worst = null;
-    for (JointForces forces : JointForcesAt.both(spot, result)) {
+    for (JointForces forces : JointForcesAt.both(spot, raw)) {
       List<JointLimit> limits =
           JointCapacities.utilisations(
               spot.joint().joint(),

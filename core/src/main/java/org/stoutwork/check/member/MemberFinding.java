@@ -2,7 +2,6 @@ package org.stoutwork.check.member;
 
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.action.Way;
-import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.PartKind;
 import org.stoutwork.check.Finding;
@@ -103,8 +102,8 @@ final class MemberFinding {
   }
 
   private double[] forces(LevelAnalysis level, MemberStrength.Wood wood) {
-    FrameResult result = inquiry.solve(level.level(), mix.factors(), mix.leading());
-    return MemberStrength.scaled(cut.forces(result), wood.factor());
+    double[] forces = inquiry.read(level.level(), mix.factors(), mix.leading(), cut::forces);
+    return MemberStrength.scaled(forces, wood.factor());
   }
 
   private String place() {
