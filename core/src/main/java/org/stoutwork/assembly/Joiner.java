@@ -95,7 +95,7 @@ final class Joiner {
    * secondary rotations never fall below a small part of their mean.
    */
   private SpringSet springs() {
-    SpringSet k = frames.level.of(stiffness);
+    SpringSet k = frames.springs.apply(stiffness);
     SpringSet mean = stiffness.mean();
     return new SpringSet(
         k.axial(),
