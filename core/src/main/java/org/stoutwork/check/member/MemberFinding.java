@@ -7,6 +7,7 @@ import org.stoutwork.assembly.PartKind;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
+import org.stoutwork.check.UsePart;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.result.CheckResult;
@@ -86,7 +87,7 @@ final class MemberFinding {
         .strengths()
         .explain(wood.name(), mix.duration(), strength.shearOf(cut.part(), wood.name()), pad);
     double tau = s.shearStress(cut, f, pad);
-    return finding.judge(tau, s.fv() * limit, Unit.MPA, pad);
+    return finding.judge(tau, UsePart.of(s.fv(), limit, Unit.MPA, pad), Unit.MPA, pad);
   }
 
   private void remarks(MemberStrength.Wood wood, Pad pad) {

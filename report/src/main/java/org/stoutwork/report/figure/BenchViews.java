@@ -29,7 +29,7 @@ public final class BenchViews {
   private static final double[] SCALES = {
     1, 2, 2.5, 4, 5, 7.5, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 500, 1000
   };
-  private static final double GAP = 9;
+  private static final double GAP = 6;
   private static final int MOST_HEIGHTS = 4;
 
   private final Bench bench;

@@ -131,6 +131,14 @@ public final class Amounts {
     return Writing.with(shown.value(), shown.unit(), DIGITS);
   }
 
+  /** Two measures of one kind, in one unit that is written once where both read well in it. */
+  public String pair(Measure first, Measure second) {
+    Measure b = shown(second);
+    Unit unit = b.unit();
+    double a = first.unit().convert(first.value(), unit);
+    return Writing.number(a, DIGITS) + ", " + Writing.with(b.value(), unit, DIGITS);
+  }
+
   /** A measure in the system's own unit of its kind. */
   public Measure shown(Measure measure) {
     Unit to = unitFor(measure);
