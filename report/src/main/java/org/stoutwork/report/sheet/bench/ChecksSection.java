@@ -65,8 +65,7 @@ final class ChecksSection {
     String note = check.note().isBlank() ? "" : ". //" + m.say(check.note()) + "//";
     return List.of(
         Cell.of("**" + m.say(check.title()) + "**: " + CoverSection.where(m, check) + note),
-        Cell.of(
-            Shown.plain(m.amounts().of(check.demand()) + " / " + m.amounts().of(check.capacity()))),
+        Cell.of(Shown.plain(m.amounts().pair(check.demand(), check.capacity()))),
         Shown.barCell(check),
         Cell.of(check.range().map(ChecksSection::range).orElse("\u2013")),
         Cell.of(names(m, check)));

@@ -23,7 +23,7 @@ import org.stoutwork.result.Topic;
 final class ShapesSection {
 
   private static final int MOST_BARS = 12;
-  private static final double SHAPE_HEIGHT = 56;
+  private static final double SHAPE_HEIGHT = 48;
   private static final double DIAGRAM_HEIGHT = 44;
 
   private ShapesSection() {}
@@ -63,7 +63,7 @@ final class ShapesSection {
         .forEach(
             c ->
                 bars.add(
-                    Bars.Bar.of("**" + m.say(c.title()) + "**, " + m.say(c.part()), Shown.bar(c))));
+                    Bars.Bar.of("**" + m.say(c.title()) + "**, " + m.say(about(c)), Shown.bar(c))));
     if (bars.isEmpty()) {
       return List.of();
     }
