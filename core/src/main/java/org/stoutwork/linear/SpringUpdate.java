@@ -32,11 +32,7 @@ public final class SpringUpdate {
    * @param effect change of each figure by a unit slip, outputs × r
    */
   public SpringUpdate(
-      double[][] resistance,
-      double[] own,
-      double[][] force,
-      double[][] base,
-      double[][] effect) {
+      double[][] resistance, double[] own, double[][] force, double[][] base, double[][] effect) {
     this.rank = own.length;
     this.cases = rank == 0 ? (base.length == 0 ? 0 : base[0].length) : force[0].length;
     this.outputs = base.length;

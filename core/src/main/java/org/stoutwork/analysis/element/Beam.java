@@ -252,8 +252,8 @@ public final class Beam implements Element {
   }
 
   /**
-   * Local motion of the end of the flexible part as a cantilever from its start, for another section
-   * or the own one.
+   * Local motion of the end of the flexible part as a cantilever from its start, for another
+   * section or the own one.
    *
    * @param end forces on its end, local axes
    * @param load the loads along it, or null for none
@@ -276,8 +276,9 @@ public final class Beam implements Element {
   }
 
   /**
-   * The motion of one node, in the order of {@link #unknowns()}, that carries the end of the flexible
-   * part by one unit along a local direction: what a slip of that end takes away from the beam.
+   * The motion of one node, in the order of {@link #unknowns()}, that carries the end of the
+   * flexible part by one unit along a local direction: what a slip of that end takes away from the
+   * beam.
    *
    * @param atEnd false at the start
    * @param direction 0 to 5, local

@@ -27,7 +27,9 @@ public final class SectionSweep {
    */
   public static final double LIMIT = 1e-5;
 
-  /** Properties that change by more than this factor are answered afresh: differences lose digits. */
+  /**
+   * Properties that change by more than this factor are answered afresh: differences lose digits.
+   */
   public static final double WIDEST = 1000;
 
   private static final double HUGE = 1e200;

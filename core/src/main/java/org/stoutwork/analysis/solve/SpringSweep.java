@@ -195,7 +195,8 @@ public final class SpringSweep {
    */
   public State solve(double[] k, Workspace w) {
     if (k.length != springs.size()) {
-      throw new IllegalArgumentException(k.length + " constants for " + springs.size() + " springs");
+      throw new IllegalArgumentException(
+          k.length + " constants for " + springs.size() + " springs");
     }
     for (int i = 0; i < k.length; i++) {
       if (!(k[i] >= 0)) {

@@ -74,8 +74,7 @@ class SectionSweepTest {
     LoadCase loads = RandomFrames.loads(r, model, "one");
     List<Response> responses = responses(model, "leg");
     SectionSweep sweep =
-        SectionSweep.of(
-            FrameSolver.prepare(model).prepared(), "leg", List.of(loads), responses);
+        SectionSweep.of(FrameSolver.prepare(model).prepared(), "leg", List.of(loads), responses);
     SectionSweep.Workspace w = sweep.workspace();
     CrossSection s = model.sections().get("leg");
     for (double f : new double[] {1e6, 1e-6}) {
@@ -104,8 +103,7 @@ class SectionSweepTest {
     List<Response> all = SpringSweepTest.responses(model);
     IllegalArgumentException refused =
         assertThrows(
-            IllegalArgumentException.class,
-            () -> SectionSweep.of(frame, "rail", List.of(), all));
+            IllegalArgumentException.class, () -> SectionSweep.of(frame, "rail", List.of(), all));
     assertTrue(refused.getMessage().contains("railA"), refused.getMessage());
     assertThrows(
         IllegalArgumentException.class, () -> SectionSweep.of(frame, "lath", List.of(), List.of()));

@@ -49,8 +49,7 @@ class SpringSweepTest {
     while (all.size() < count) {
       String member = List.of("railA", "railB", "railC", "topA", "topD").get(r.nextInt(5));
       JointSpring spring =
-          new JointSpring(
-              member, End.values()[r.nextInt(2)], Direction.values()[r.nextInt(6)]);
+          new JointSpring(member, End.values()[r.nextInt(2)], Direction.values()[r.nextInt(6)]);
       if (!all.contains(spring)) {
         all.add(spring);
       }
@@ -282,8 +281,7 @@ class SpringSweepTest {
         () -> SpringSweep.of(frame, List.of(nowhere), none, List.of()));
     SpringSweep sweep = SpringSweep.of(frame, List.of(spring), none, List.of());
     for (double[] bad : new double[][] {{-1}, {Double.NaN}, {1, 2}, {}}) {
-      assertThrows(
-          IllegalArgumentException.class, () -> sweep.solve(bad, sweep.workspace()));
+      assertThrows(IllegalArgumentException.class, () -> sweep.solve(bad, sweep.workspace()));
     }
     FrameModel lifting =
         model.withSupports(
