@@ -113,7 +113,14 @@ final class Rails {
             rail.thickness().mm(),
             frame.leg().across().mm(),
             frame.leg().along().mm());
-    Joiner joiner = new Joiner(frames, rail.joint(), members, rail.wood(), frame.leg().wood());
+    Joiner joiner =
+        new Joiner(
+            frames,
+            rail.joint(),
+            members,
+            rail.wood(),
+            frame.leg().wood(),
+            Joiner.Reach.of(frames.bench, frame, z, rail.depth().mm()));
     MemberEnd start = joiner.level(new Vec3(0, arm, 0));
     MemberEnd end = joiner.level(new Vec3(0, -arm, 0));
     List<Piece> pieces =

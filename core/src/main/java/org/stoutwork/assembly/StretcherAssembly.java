@@ -164,11 +164,23 @@ final class StretcherAssembly {
         Rail rail = Layout.railNear(frame, z);
         Joint.Members members =
             new Joint.Members(depth, thickness, rail.thickness().mm(), rail.length().mm());
-        return new Joiner(frames, stretcher.joint(), members, stretcher.wood(), rail.wood());
+        return new Joiner(
+            frames,
+            stretcher.joint(),
+            members,
+            stretcher.wood(),
+            rail.wood(),
+            Joiner.Reach.BOTH_WAYS);
       }
       Joint.Members members =
           new Joint.Members(depth, thickness, frame.leg().along().mm(), frame.leg().across().mm());
-      return new Joiner(frames, stretcher.joint(), members, stretcher.wood(), frame.leg().wood());
+      return new Joiner(
+          frames,
+          stretcher.joint(),
+          members,
+          stretcher.wood(),
+          frame.leg().wood(),
+          Joiner.Reach.of(frames.bench, frame, z, depth));
     }
 
     private void place(Joiner joiner, EndFrame frame, Piece piece, boolean atStart) {

@@ -3,10 +3,13 @@ package org.stoutwork.check;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.LoadCase;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.analysis.solve.FrameSolver;
+import org.stoutwork.analysis.solve.Loose;
 import org.stoutwork.analysis.solve.Outcome;
+import org.stoutwork.analysis.solve.Preparation;
 import org.stoutwork.analysis.solve.PreparedFrame;
 import org.stoutwork.assembly.BenchModel;
 import org.stoutwork.assembly.FloorContact;
@@ -27,7 +30,7 @@ public final class LevelAnalysis {
   private final TopLoads loads;
   private final PreparedFrame held;
   private final PreparedFrame standing;
-  private final Map<String, FrameResult> kept = new LinkedHashMap<>();
+  private final Map<LoadCase, FrameResult> kept = new LinkedHashMap<>();
   private final Tally tally;
 
   LevelAnalysis(Bench bench, Timbers timbers, JointLevel level, Tally tally) {
@@ -35,9 +38,25 @@ public final class LevelAnalysis {
     this.tally = tally;
     this.model = BenchModel.of(bench, timbers::get, level, FloorContact.MAY_LIFT);
     this.loads = new TopLoads(model);
-    this.standing = FrameSolver.prepare(model.frame()).prepared();
+    this.standing = prepared(model);
     BenchModel fixed = BenchModel.of(bench, timbers::get, level, FloorContact.HELD);
-    this.held = FrameSolver.prepare(fixed.frame()).prepared();
+    this.held = prepared(fixed);
+  }
+
+  private static PreparedFrame prepared(BenchModel model) {
+    Preparation preparation = FrameSolver.prepare(model.frame());
+    if (preparation instanceof Loose loose) {
+      throw new LooseBench(loose);
+    }
+    return preparation.prepared();
+  }
+
+  /** The frame as a case was solved on it. */
+  public FrameModel frame(GoverningCase governing) {
+    boolean lifts =
+        governing.floor() == FloorContact.MAY_LIFT
+            && together(governing.loads()) instanceof FrameResult;
+    return (lifts ? standing : held).model();
   }
 
   /** The level. */
@@ -57,10 +76,10 @@ public final class LevelAnalysis {
 
   /** The effect of one load case with the feet held. */
   public FrameResult alone(LoadCase loadCase) {
-    FrameResult result = kept.get(loadCase.name());
+    FrameResult result = kept.get(loadCase);
     if (result == null) {
       result = tally.count(held.solve(loadCase).result());
-      kept.put(loadCase.name(), result);
+      kept.put(loadCase, result);
     }
     return result;
   }

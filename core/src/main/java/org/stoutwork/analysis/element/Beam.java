@@ -26,6 +26,7 @@ public final class Beam implements Element {
   private final int[] unknowns;
   private final double[][] relative;
   private final double[] stiffness;
+  private final SpanLoad unloaded;
 
   /**
    * Makes the beam of a member.
@@ -56,6 +57,7 @@ public final class Beam implements Element {
     this.startArm = member.start().offset();
     this.endArm = member.end().offset();
     this.length = span.length();
+    this.unloaded = SpanLoad.none(length);
     this.axes = axes;
     this.basic = new BasicSystem(length, section, material, member.start(), member.end());
     this.unknowns = new int[12];
@@ -242,7 +244,7 @@ public final class Beam implements Element {
    * @param load the loads along it, or null for none
    */
   public BeamState state(double[] u, SpanLoad load) {
-    SpanLoad carried = load == null ? SpanLoad.none(length) : load;
+    SpanLoad carried = load == null ? unloaded : load;
     BasicSystem.Answer answer = basic.answer(relative(u), carried);
     double[] start = nodeMotion(u, 0, startArm);
     for (int i = 0; i < 6; i++) {

@@ -28,8 +28,7 @@ final class Soundness {
 
   void check(List<EndFrame> frames, List<Stretcher> stretchers) {
     if (frames.size() < 2) {
-      answers.fault(
-          "endFrames", "%d of them".formatted(frames.size()), "a bench needs two or more");
+      answers.fault("endFrames", "only one", "a bench needs two or more");
       return;
     }
     for (int i = 0; i < frames.size(); i++) {

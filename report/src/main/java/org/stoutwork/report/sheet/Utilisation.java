@@ -1,5 +1,6 @@
 package org.stoutwork.report.sheet;
 
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -18,17 +19,22 @@ public record Utilisation(OptionalDouble value, OptionalDouble favourable, Verdi
   public Utilisation {
     if (value.isEmpty() != (verdict == Verdict.NOT_CHECKED)) {
       throw new IllegalArgumentException(
-          "a verdict of \"%s\" does not go with %s".formatted(verdict.words(), value));
+          String.format(
+              Locale.ROOT, "a verdict of \"%s\" does not go with %s", verdict.words(), value));
     }
     if (value.isPresent() && !(value.getAsDouble() >= 0)) {
       throw new IllegalArgumentException(
-          "utilisation is at least 0; %s was given".formatted(value.getAsDouble()));
+          String.format(
+              Locale.ROOT, "utilisation is at least 0; %s was given", value.getAsDouble()));
     }
     if (favourable.isPresent()
         && !(value.isPresent() && favourable.getAsDouble() <= value.getAsDouble())) {
       throw new IllegalArgumentException(
-          "the favourable end is at most the deciding figure; %s and %s were given"
-              .formatted(favourable, value));
+          String.format(
+              Locale.ROOT,
+              "the favourable end is at most the deciding figure; %s and %s were given",
+              favourable,
+              value));
     }
   }
 
