@@ -1,11 +1,15 @@
 package org.stoutwork.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.action.ActionPlan;
 import org.stoutwork.action.Factors;
@@ -17,6 +21,7 @@ import org.stoutwork.assembly.Masses;
 import org.stoutwork.assembly.Timbers;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Weight;
+import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.SelfCheck;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.wood.design.DesignTables;
@@ -42,7 +47,12 @@ public final class Inquiry {
   private final List<Stand> stands;
   private final Map<Solved, FrameResult> settled = new HashMap<>();
 
-  private record Solved(JointLevel level, String factors, String leading) {}
+  private final IdentityHashMap<CheckResult, GoverningCase> behind = new IdentityHashMap<>();
+
+  /** Keyed by what acted, not by its words: two actions may bear one name. */
+  private final Map<Solved, Boolean> pressing = new HashMap<>();
+
+  private record Solved(JointLevel level, Factors factors, Stand leading) {}
 
   /**
    * Analyses a bench.
@@ -133,13 +143,70 @@ public final class Inquiry {
 
   /** The answer to a combination at one level, feet free to lift. */
   public FrameResult solve(JointLevel level, Factors factors, Stand leading) {
-    String leads = leading == null ? "" : leading.words();
     return settled.computeIfAbsent(
-        new Solved(level, factors.words(), leads),
+        new Solved(level, factors, leading),
         key -> {
           LevelAnalysis analysis = at(level);
           return analysis.settled(combination(analysis, factors, leading));
         });
+  }
+
+  /**
+   * Forces or movements under a combination. They are added up from single load cases as long as
+   * every foot presses on the floor, which is the same as analysing the combination as a whole;
+   * where a foot would lift, the combination is analysed as a whole with feet that may.
+   *
+   * @param reading what is read from a result; it must grow in proportion to the loads
+   */
+  public double[] read(
+      JointLevel level, Factors factors, Stand leading, Function<FrameResult, double[]> reading) {
+    Solved key = new Solved(level, factors, leading);
+    if (!pressing.computeIfAbsent(key, k -> allFeetPress(level, factors, leading))) {
+      return reading.apply(solve(level, factors, leading));
+    }
+    return addedUp(level, factors, leading, reading);
+  }
+
+  private boolean allFeetPress(JointLevel level, Factors factors, Stand leading) {
+    List<String> feet = at(level).model().feet();
+    double[] pushes =
+        addedUp(
+            level,
+            factors,
+            leading,
+            result -> feet.stream().mapToDouble(foot -> result.reaction(foot)[2]).toArray());
+    return Arrays.stream(pushes).allMatch(push -> push >= 0);
+  }
+
+  private double[] addedUp(
+      JointLevel level, Factors factors, Stand leading, Function<FrameResult, double[]> reading) {
+    LevelAnalysis analysis = at(level);
+    double[] sum = null;
+    for (Map.Entry<LoadCase, Double> part :
+        combination(analysis, factors, leading).factors().entrySet()) {
+      double[] values = reading.apply(analysis.alone(part.getKey()));
+      sum = sum == null ? new double[values.length] : sum;
+      for (int i = 0; i < values.length; i++) {
+        sum[i] += part.getValue() * values[i];
+      }
+    }
+    return sum;
+  }
+
+  /** Keeps the movement that a check reads. */
+  public <C extends CheckResult> C keep(C check, GoverningCase governing) {
+    behind.put(check, governing);
+    return check;
+  }
+
+  /** Keeps the combination whose forces a check reads. */
+  public <C extends CheckResult> C keep(C check, Factors factors, Stand leading) {
+    return keep(check, GoverningCase.forces(combination(at(JointLevel.MEAN), factors, leading)));
+  }
+
+  /** The analysis behind a check; empty where it needs none. */
+  public Optional<GoverningCase> behind(CheckResult check) {
+    return Optional.ofNullable(behind.get(check));
   }
 
   /** Masses of everything that stays on the bench, kg by name. */

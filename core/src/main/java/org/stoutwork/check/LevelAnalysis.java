@@ -30,7 +30,7 @@ public final class LevelAnalysis {
   private final TopLoads loads;
   private final PreparedFrame held;
   private final PreparedFrame standing;
-  private final Map<String, FrameResult> kept = new LinkedHashMap<>();
+  private final Map<LoadCase, FrameResult> kept = new LinkedHashMap<>();
   private final Tally tally;
   private final boolean propped;
 
@@ -62,9 +62,12 @@ public final class LevelAnalysis {
     return preparation.prepared();
   }
 
-  /** The frame, its feet free to lift or held. */
-  FrameModel frame(FloorContact floor) {
-    return floor == FloorContact.HELD ? held.model() : standing.model();
+  /** The frame as a case was solved on it. */
+  public FrameModel frame(GoverningCase governing) {
+    boolean lifts =
+        governing.floor() == FloorContact.MAY_LIFT
+            && together(governing.loads()) instanceof FrameResult;
+    return (lifts ? standing : held).model();
   }
 
   /**
@@ -92,10 +95,10 @@ public final class LevelAnalysis {
 
   /** The effect of one load case with the feet held. */
   public FrameResult alone(LoadCase loadCase) {
-    FrameResult result = kept.get(loadCase.name());
+    FrameResult result = kept.get(loadCase);
     if (result == null) {
       result = tally.count(held.solve(loadCase).result());
-      kept.put(loadCase.name(), result);
+      kept.put(loadCase, result);
     }
     return result;
   }

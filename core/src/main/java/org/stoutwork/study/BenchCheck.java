@@ -81,6 +81,15 @@ public final class BenchCheck {
    * @throws LooseBench naming the part that is loose, if it cannot stand
    */
   public BenchResult run(Bench bench) {
+    return examine(bench).result();
+  }
+
+  /**
+   * Checks a bench and keeps the models behind the checks.
+   *
+   * @throws LooseBench naming the part that is loose, if it cannot stand
+   */
+  public Examination examine(Bench bench) {
     Inquiry inquiry = new Inquiry(bench, tables);
     List<CheckResult> checks = new ArrayList<>();
     checks.addAll(TopSag.all(inquiry));
@@ -98,7 +107,8 @@ public final class BenchCheck {
     checks.addAll(Standing.all(inquiry));
     checks.add(TopMovement.check(inquiry));
     checks.addAll(leftOut(bench));
-    return result(inquiry, inOrder(checks), racking);
+    return new Examination(
+        inquiry, result(inquiry, DistinctKeys.of(inquiry, inOrder(checks)), racking));
   }
 
   /** Questions that a maker may ask and that no check here answers. */

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.stoutwork.action.Factors;
-import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.JointSpot;
 import org.stoutwork.check.Inquiry;
@@ -50,23 +49,25 @@ record JointFinding(
     JointLimit mean = at(inquiry, strengths, JointLevel.MEAN, true);
     boolean rule = limit.nature() == JointLimit.Nature.RULE;
     String title = spot.joint().joint().title();
-    return new CheckResult.Checked(
-        "joint-" + JointStrengthCheck.key(spot.kind().words() + " " + limit.failure()),
-        sentence(limit.failure()),
-        spot.name(),
-        Topic.JOINT,
-        title + ": " + limit.place(),
-        new Measure(mean.demand(), mean.unit()),
-        new Measure(mean.capacity() * use, mean.unit()),
-        rule ? Utilisation.printable(mean.utilisation()) : range.largest(),
-        rule ? Optional.empty() : Optional.of(range),
-        rule ? "how the joint is made" : leading == null ? factors.words() : leading.words(),
-        rule ? "" : factors.words(),
-        rule ? Verdict.of(mean.utilisation()) : Verdict.of(range),
-        rule
-            ? "A rule of making: the least that is asked for, against what is there."
-            : Utilisation.noted("", range),
-        mean.working());
+    CheckResult.Checked check =
+        new CheckResult.Checked(
+            "joint-" + JointStrengthCheck.key(spot.kind().words() + " " + limit.failure()),
+            sentence(limit.failure()),
+            spot.name(),
+            Topic.JOINT,
+            title + ": " + limit.place(),
+            new Measure(mean.demand(), mean.unit()),
+            new Measure(mean.capacity() * use, mean.unit()),
+            rule ? Utilisation.printable(mean.utilisation()) : range.largest(),
+            rule ? Optional.empty() : Optional.of(range),
+            rule ? "how the joint is made" : leading == null ? factors.words() : leading.words(),
+            rule ? "" : factors.words(),
+            rule ? Verdict.of(mean.utilisation()) : Verdict.of(range),
+            rule
+                ? "A rule of making: the least that is asked for, against what is there."
+                : Utilisation.noted("", range),
+            mean.working());
+    return rule ? check : inquiry.keep(check, factors, leading);
   }
 
   private static String sentence(String words) {
@@ -75,9 +76,9 @@ record JointFinding(
 
   /** The same way of failing at one level of the joints' stiffness. */
   private JointLimit at(Inquiry inquiry, JointStrengths strengths, JointLevel level, boolean keep) {
-    FrameResult result = inquiry.solve(level, factors, leading);
+    double[] raw = inquiry.read(level, factors, leading, r -> JointForcesAt.raw(spot, r));
     JointLimit worst = null;
-    for (JointForces forces : JointForcesAt.both(spot, result)) {
+    for (JointForces forces : JointForcesAt.both(spot, raw)) {
       List<JointLimit> limits =
           JointCapacities.utilisations(
               spot.joint().joint(),

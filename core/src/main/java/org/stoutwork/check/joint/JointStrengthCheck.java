@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.stoutwork.action.Factors;
-import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.JointSpot;
 import org.stoutwork.bench.BasisChoice;
@@ -96,8 +95,10 @@ public final class JointStrengthCheck {
   private void collect(JointSpot spot, Mix mix, Map<String, JointFinding> worst) {
     String rail = woodOf(spot.rail());
     String post = woodOf(spot.post());
-    FrameResult result = inquiry.solve(JointLevel.MEAN, mix.factors(), mix.leading());
-    for (JointForces forces : JointForcesAt.both(spot, result)) {
+    double[] raw =
+        inquiry.read(
+            JointLevel.MEAN, mix.factors(), mix.leading(), r -> JointForcesAt.raw(spot, r));
+    for (JointForces forces : JointForcesAt.both(spot, raw)) {
       List<JointLimit> limits =
           JointCapacities.utilisations(
               spot.joint().joint(),

@@ -108,21 +108,23 @@ public final class RailBearing {
             * inquiry.plan().criteria().strengthUse();
     StiffnessRange range =
         inquiry.range(
-            level ->
-                stress(
-                        spot,
-                        push(spot, inquiry.solve(level.level(), factors, worst.leading())),
-                        Pad.blank())
-                    / strength);
-    double push = push(spot, inquiry.solve(JointLevel.MEAN, factors, worst.leading()));
+            level -> stress(spot, push(level.level(), factors, worst), Pad.blank()) / strength);
+    double push = push(JointLevel.MEAN, factors, worst);
     pad.given(
         "N", "push of the leg", push, Unit.N, Source.derived("analysis, joints at mean stiffness"));
     double stress = stress(spot, push, pad);
-    return Finding.of("bearing-" + on.replace(' ', '-'), "Bearing of leg and " + on, Topic.JOINT)
-        .on(spot.name(), "under the shoulders of the leg")
-        .under(worst.leading().words(), factors.words())
-        .over(range)
-        .judge(Math.max(0, stress), strength, Unit.MPA, pad);
+    CheckResult.Checked check =
+        Finding.of("bearing-" + on.replace(' ', '-'), "Bearing of leg and " + on, Topic.JOINT)
+            .on(spot.name(), "under the shoulders of the leg")
+            .under(worst.leading().words(), factors.words())
+            .over(range)
+            .judge(Math.max(0, stress), strength, Unit.MPA, pad);
+    return inquiry.keep(check, factors, worst.leading());
+  }
+
+  private double push(JointLevel level, Factors factors, Worst worst) {
+    return inquiry
+        .read(level, factors, worst.leading(), r -> new double[] {push(worst.spot(), r)})[0];
   }
 
   private static double stress(JointSpot spot, double push, Pad pad) {

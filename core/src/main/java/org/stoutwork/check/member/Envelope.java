@@ -1,9 +1,12 @@
 package org.stoutwork.check.member;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.stoutwork.action.Factors;
 import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.analysis.solve.MemberResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.check.Inquiry;
@@ -67,8 +70,10 @@ final class Envelope {
 
   private double[][] of(FrameResult result) {
     double[][] out = new double[cuts.size()][];
+    Map<String, MemberResult> members = new HashMap<>();
     for (int i = 0; i < out.length; i++) {
-      out[i] = cuts.get(i).forces(result);
+      Cut cut = cuts.get(i);
+      out[i] = cut.forces(members.computeIfAbsent(cut.member(), result::member));
     }
     return out;
   }

@@ -2,7 +2,6 @@ package org.stoutwork.check.member;
 
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.action.Way;
-import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.PartKind;
 import org.stoutwork.check.Finding;
@@ -53,10 +52,12 @@ final class MemberFinding {
             .on(group, place())
             .under(mix.words(), mix.factors().words())
             .over(range);
-    return bending ? bending(finding, f, wood, limit, pad) : shear(finding, f, wood, limit, pad);
+    CheckResult.Checked check =
+        bending ? bending(finding, f, wood, limit, pad) : shear(finding, f, wood, limit, pad);
+    return inquiry.keep(check, mix.factors(), mix.leading());
   }
 
-  private CheckResult bending(
+  private CheckResult.Checked bending(
       Finding finding, double[] f, MemberStrength.Wood wood, double limit, RecordingPad pad) {
     pad.given("N", "axial force, tension positive", f[0], Unit.N, ANALYSIS);
     pad.given("M_y", "moment up and down", f[4], Unit.N_MM, ANALYSIS);
@@ -75,7 +76,7 @@ final class MemberFinding {
     return finding.judgeSum(s.bending(cut, f, pad), limit, pad);
   }
 
-  private CheckResult shear(
+  private CheckResult.Checked shear(
       Finding finding, double[] f, MemberStrength.Wood wood, double limit, RecordingPad pad) {
     pad.given("V_z", "shear force up and down", f[2], Unit.N, ANALYSIS);
     pad.given("V_y", "shear force sideways", f[1], Unit.N, ANALYSIS);
@@ -101,8 +102,8 @@ final class MemberFinding {
   }
 
   private double[] forces(LevelAnalysis level, MemberStrength.Wood wood) {
-    FrameResult result = inquiry.solve(level.level(), mix.factors(), mix.leading());
-    return MemberStrength.scaled(cut.forces(result), wood.factor());
+    double[] forces = inquiry.read(level.level(), mix.factors(), mix.leading(), cut::forces);
+    return MemberStrength.scaled(forces, wood.factor());
   }
 
   private String place() {

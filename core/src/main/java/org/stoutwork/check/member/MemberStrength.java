@@ -81,8 +81,12 @@ public final class MemberStrength {
     Map<DurationClass, Stresses> byDuration = new LinkedHashMap<>();
     Worst worst = null;
     for (int cut : members) {
+      Greatest greatest = bending ? Greatest.ofBending() : Greatest.ofShear();
       for (int mix = 0; mix < envelope.size(); mix++) {
         DurationClass duration = envelope.mix(mix).duration();
+        if (!greatest.mayGovern(duration, envelope.forces(mix, cut))) {
+          continue;
+        }
         Stresses s =
             byDuration.computeIfAbsent(
                 duration, d -> stresses(cuts.get(cut).part(), wood.name(), d, Pad.blank()));

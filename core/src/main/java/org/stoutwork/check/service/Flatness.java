@@ -2,9 +2,12 @@ package org.stoutwork.check.service;
 
 import java.util.List;
 import org.stoutwork.action.Action;
+import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.check.Finding;
+import org.stoutwork.check.GoverningCase;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
 import org.stoutwork.check.Stand;
@@ -48,11 +51,21 @@ public final class Flatness {
     pad.given("w", "give of the top under the plane", w, Unit.MM, analysis);
     pad.given(
         "w_{lim}", "give allowed by the duty", limit, Unit.MM, inquiry.plan().criteria().source());
-    return Finding.of("top-flatness", "Give of the top under the plane", Topic.TOP)
-        .on("top", mean.loads().placeWords(at / stations, at % stations))
-        .under(stand.words(), "the action alone")
-        .over(range)
-        .judge(w, limit, Unit.MM, pad);
+    CheckResult.Checked check =
+        Finding.of("top-flatness", "Give of the top under the plane", Topic.TOP)
+            .on("top", mean.loads().placeWords(at / stations, at % stations))
+            .under(stand.words(), "the action alone")
+            .over(range)
+            .judge(w, limit, Unit.MM, pad);
+    String node = TopLoads.node(at / stations, at % stations);
+    Combination alone = Combination.named("the action alone").plus(stand.force(), stand.unit());
+    return inquiry.keep(
+        check,
+        GoverningCase.movement(
+            alone,
+            "give of the top under the plane",
+            w,
+            List.of(new GoverningCase.Term(node, Direction.UZ, -1))));
   }
 
   private static double give(LevelAnalysis level, Stand stand, int index, int stations) {

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.stoutwork.action.Action;
 import org.stoutwork.action.Way;
+import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.analysis.model.Load;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.check.Finding;
+import org.stoutwork.check.GoverningCase;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
 import org.stoutwork.check.Stand;
@@ -99,7 +102,22 @@ public final class Sway {
             .under(worst.words(), "the thrust and the weight of the bench")
             .over(sway.times(1 / limit))
             .judge(swayed, limit, Unit.MM, pad);
-    return new Found(check, racking(thrust, first, sway, limit));
+    return new Found(
+        inquiry.keep(check, behind(worst, first.mean())), racking(thrust, first, sway, limit));
+  }
+
+  /** The sway before the weight leans: the movement of the thrust's node in its own direction. */
+  private static GoverningCase behind(Stand worst, double first) {
+    Load.OnNode load = (Load.OnNode) worst.unit().loads().get(0);
+    return GoverningCase.movement(
+        Combination.named("the thrust alone").plus(worst.force(), worst.unit()),
+        "sway δ_1 where the thrust acts",
+        first,
+        List.of(
+            new GoverningCase.Term(load.node(), Direction.UX, load.force().x()),
+            new GoverningCase.Term(load.node(), Direction.UY, load.force().y()),
+            new GoverningCase.Term(load.node(), Direction.RX, load.moment().x()),
+            new GoverningCase.Term(load.node(), Direction.RY, load.moment().y())));
   }
 
   private static Racking racking(

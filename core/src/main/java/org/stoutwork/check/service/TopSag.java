@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.stoutwork.action.Action;
 import org.stoutwork.action.Factors;
+import org.stoutwork.analysis.model.Combination;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.check.Finding;
+import org.stoutwork.check.GoverningCase;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
 import org.stoutwork.check.Stand;
@@ -96,8 +98,10 @@ public final class TopSag {
     RecordingPad pad = Pad.recording();
     double w = lasting(inquiry.at(JointLevel.MEAN), none, worst, kDef, pad);
     double limit = pad.take(LIMIT, span(worst), ratio);
-    return finding("top-level", "Level of the top, long-term", worst, sag, limit, WITH_CREEP)
-        .judge(w, limit, Unit.MM, pad);
+    return inquiry.keep(
+        finding("top-level", "Level of the top, long-term", worst, sag, limit, WITH_CREEP)
+            .judge(w, limit, Unit.MM, pad),
+        behind(worst, w, creeping(none, kDef)));
   }
 
   /** The sag of one crossing in one of the two directions. */
@@ -117,7 +121,11 @@ public final class TopSag {
     pad.given("w", "sag below the line of its supports", w, Unit.MM, ANALYSIS);
     double limit = pad.take(LIMIT, span(worst), ratio);
     new TopByHand(inquiry).compare(worst.stand().action(), pad);
-    return finding(key, title, worst, sag, limit, "the action alone").judge(w, limit, Unit.MM, pad);
+    Combination alone =
+        Combination.named("the action alone").plus(worst.stand().force(), worst.stand().unit());
+    return inquiry.keep(
+        finding(key, title, worst, sag, limit, alone.name()).judge(w, limit, Unit.MM, pad),
+        behind(worst, w, alone));
   }
 
   private CheckResult afterYears(String key, String title, List<Stand> stands) {
@@ -128,8 +136,31 @@ public final class TopSag {
     RecordingPad pad = Pad.recording();
     double w = lasting(inquiry.at(JointLevel.MEAN), worst.stand(), worst, kDef, pad);
     double limit = pad.take(LIMIT, span(worst), ratio);
-    return finding(key, title, worst, sag, limit, Factors.use().words() + ", with creep")
-        .judge(w, limit, Unit.MM, pad);
+    return inquiry.keep(
+        finding(key, title, worst, sag, limit, Factors.use().words() + ", with creep")
+            .judge(w, limit, Unit.MM, pad),
+        behind(worst, w, creeping(worst.stand(), kDef)));
+  }
+
+  private GoverningCase behind(Spot spot, double w, Combination loads) {
+    return GoverningCase.movement(
+        loads,
+        "sag below the line of its supports",
+        w,
+        lines.terms(spot.along(), spot.line(), spot.station()));
+  }
+
+  /** Everything with the factors that creep adds to it. */
+  private Combination creeping(Stand stand, double kDef) {
+    LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
+    Combination out =
+        Combination.named("each as it is, with creep").plus(1 + kDef, mean.loads().permanent());
+    if (mean.loads().storesAnything()) {
+      out = out.plus(1 + PSI_2_STORED * kDef, mean.loads().stored());
+    }
+    return stand.force() == 0
+        ? out
+        : out.plus(stand.force() * (1 + PSI_2_USE * kDef), stand.unit());
   }
 
   private double kDef() {

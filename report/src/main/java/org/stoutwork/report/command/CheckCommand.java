@@ -1,20 +1,17 @@
 package org.stoutwork.report.command;
 
-import java.io.PrintStream;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.stoutwork.check.LooseBench;
 import org.stoutwork.report.file.bench.BenchFile;
 import org.stoutwork.report.file.bench.BenchFileReader;
-import org.stoutwork.report.file.result.ResultWriter;
 import org.stoutwork.report.file.tree.UnreadableFile;
-import org.stoutwork.result.BenchResult;
+import org.stoutwork.result.SelfCheck;
 import org.stoutwork.result.Verdict;
 import org.stoutwork.study.BenchCheck;
+import org.stoutwork.study.Examination;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -39,18 +36,14 @@ final class CheckCommand implements Callable<Integer> {
   @Parameters(paramLabel = "BENCH.yaml", description = "The bench file.")
   private String input;
 
-  @Option(
-      names = "--results",
-      paramLabel = "OUT.json|-",
-      description = "Write all results as JSON to a file, or with - to standard output.")
-  private String results;
+  @Mixin private CheckOutputs outputs;
 
   @Option(
       names = "--units",
       paramLabel = "si|inch-pound",
       defaultValue = "si",
       converter = UnitSystem.Converter.class,
-      description = "Units of the summary: si (if not given) or inch-pound.")
+      description = "Units of the summary; si if not given. Results are always in SI units.")
   private UnitSystem units;
 
   @Option(
@@ -65,36 +58,29 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Ending, UnreadableFile {
     Path file = Target.path(input);
-    Optional<Target> toResults =
-        results == null ? Optional.empty() : Optional.of(Target.of(results));
-    if (toResults.isPresent() && toResults.get().file().isPresent()) {
-      OutputFile.check(toResults.get().file().get(), file);
-    }
-    BenchResult result = check(file);
-    List<String> lines = new ArrayList<>(CheckSummary.lines(result, units, full));
-    if (toResults.isPresent()) {
-      toResults.get().write(ResultWriter.json(result), console);
-      toResults.get().file().ifPresent(path -> lines.add("Results: " + path));
-    }
-    PrintStream people = console.people(toResults.isPresent() && toResults.get().isOut());
-    lines.forEach(people::println);
-    people.flush();
-    return result.verdict() == Verdict.INADEQUATE ? ExitCode.INADEQUATE : ExitCode.DONE;
+    CheckOutputs.Targets targets = outputs.targets(file);
+    Examination examination = examine(file);
+    targets.write(examination, console);
+    CheckSummary.print(
+        examination.result(), units, full, targets.words(), console.people(targets.dataOnOut()));
+    return examination.result().verdict() == Verdict.INADEQUATE
+        ? ExitCode.INADEQUATE
+        : ExitCode.DONE;
   }
 
-  private BenchResult check(Path file) throws Ending, UnreadableFile {
+  private static Examination examine(Path file) throws Ending, UnreadableFile {
     BenchCheck check = BenchCheck.load();
-    BenchFile bench = BenchFileReader.read(file, check.woods());
+    BenchFile read = BenchFileReader.read(file, check.woods());
     try {
-      BenchResult result = check.with(bench.woods()).run(bench.bench());
-      if (!result.selfCheck().holds()) {
+      Examination examination = check.with(read.woods()).examine(read.bench());
+      SelfCheck self = examination.result().selfCheck();
+      if (!self.holds()) {
         throw new Ending(
             ExitCode.REFUSED,
-            "the analysis does not balance: equilibrium error "
-                + result.selfCheck().equilibriumError()
-                + "; its figures are not to be used");
+            "the analysis does not balance and was thrown away: equilibrium error %.2g, reciprocity error %.2g; at most %.0g is allowed"
+                .formatted(self.equilibriumError(), self.reciprocityError(), SelfCheck.ALLOWED));
       }
-      return result;
+      return examination;
     } catch (LooseBench loose) {
       throw new Ending(ExitCode.REFUSED, loose.getMessage());
     }

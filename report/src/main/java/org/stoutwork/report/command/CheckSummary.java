@@ -1,5 +1,6 @@
 package org.stoutwork.report.command;
 
+import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,6 +12,7 @@ import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Racking;
 import org.stoutwork.result.Severity;
 import org.stoutwork.result.StiffnessRange;
+import org.stoutwork.result.Topic;
 import org.stoutwork.result.Verdict;
 
 /** The results of a bench for people to read, on a terminal of 80 columns. */
@@ -32,15 +34,22 @@ final class CheckSummary {
   }
 
   /**
-   * The lines of the summary.
+   * Prints the summary.
    *
    * @param result of checking a bench
    * @param units in which figures are shown
    * @param full whether everything is listed, not only what matters most
-   * @return the lines
+   * @param written what was written where, one line each
+   * @param out where to print
    */
-  static List<String> lines(BenchResult result, UnitSystem units, boolean full) {
-    return new CheckSummary(result, units, full).lines();
+  static void print(
+      BenchResult result, UnitSystem units, boolean full, List<String> written, PrintStream out) {
+    new CheckSummary(result, units, full).lines().forEach(out::println);
+    if (!written.isEmpty()) {
+      out.println();
+      written.forEach(out::println);
+    }
+    out.flush();
   }
 
   private List<String> lines() {
@@ -103,12 +112,17 @@ final class CheckSummary {
     lines.add(heading + ":");
     for (CheckResult.Checked check : all.subList(0, Math.min(most, all.size()))) {
       String bar = "  " + PlainBar.of(check.utilisation()) + " ";
-      lines.addAll(TextFlow.lines(bar, INDENT, check.title() + ": " + check.part()));
+      lines.addAll(TextFlow.lines(bar, INDENT, check.title() + ": " + subject(check)));
     }
     if (all.size() > most) {
       lines.add("  and " + (all.size() - most) + " more");
     }
     lines.add("");
+  }
+
+  /** Standing is told apart by what acts, everything else by the part. */
+  private static String subject(CheckResult.Checked check) {
+    return check.topic() == Topic.STABILITY ? check.load() : check.part();
   }
 
   private void counts() {

@@ -1,0 +1,9 @@
+/**
+ * Drawings of a bench and of what its checks found: views to scale, deflected shapes, diagrams of
+ * internal forces.
+ *
+ * <p>Start at {@link org.stoutwork.report.figure.BenchViews}. Nothing is calculated here beyond
+ * scales and places on paper, and nothing is known of pages. Uses {@code drawing}, {@code
+ * drawing.draughting}, {@code units} and core {@code bench}, {@code result} and {@code quantity}.
+ */
+package org.stoutwork.report.figure;
