@@ -4,6 +4,9 @@
  *
  * <p>Knows frames, not wood. Uses {@code analysis.model}, {@code analysis.element} and {@code
  * linear}. Start reading at {@link org.stoutwork.analysis.solve.FrameSolver}; the equations, which
- * any element may join, are in {@link org.stoutwork.analysis.solve.GlobalSystem}.
+ * any element may join, are in {@link org.stoutwork.analysis.solve.GlobalSystem}. For many variants
+ * of one frame: {@link org.stoutwork.analysis.solve.SpringSweep} (joints), {@link
+ * org.stoutwork.analysis.solve.SectionSweep} (one section), {@link
+ * org.stoutwork.analysis.solve.StiffnessSweep} (everything).
  */
 package org.stoutwork.analysis.solve;
