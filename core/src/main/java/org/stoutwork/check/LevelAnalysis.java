@@ -32,19 +32,30 @@ public final class LevelAnalysis {
   private final PreparedFrame standing;
   private final Map<LoadCase, FrameResult> kept = new LinkedHashMap<>();
   private final Tally tally;
+  private final boolean propped;
 
   LevelAnalysis(Bench bench, Timbers timbers, JointLevel level, Tally tally) {
     this.level = level;
     this.tally = tally;
-    this.model = BenchModel.of(bench, timbers::get, level, FloorContact.MAY_LIFT);
-    this.loads = new TopLoads(model);
-    this.standing = prepared(model);
+    BenchModel free = BenchModel.of(bench, timbers::get, level, FloorContact.MAY_LIFT);
     BenchModel fixed = BenchModel.of(bench, timbers::get, level, FloorContact.HELD);
-    this.held = prepared(fixed);
+    Preparation fixedPrepared = FrameSolver.prepare(fixed.frame());
+    Preparation freePrepared = FrameSolver.prepare(free.frame());
+    this.propped =
+        level == JointLevel.LOW
+            && (fixedPrepared instanceof Loose || freePrepared instanceof Loose);
+    this.model = propped ? BenchModel.propped(bench, timbers::get, FloorContact.MAY_LIFT) : free;
+    this.loads = new TopLoads(model);
+    this.standing = prepared(propped ? FrameSolver.prepare(model.frame()) : freePrepared);
+    this.held =
+        prepared(
+            propped
+                ? FrameSolver.prepare(
+                    BenchModel.propped(bench, timbers::get, FloorContact.HELD).frame())
+                : fixedPrepared);
   }
 
-  private static PreparedFrame prepared(BenchModel model) {
-    Preparation preparation = FrameSolver.prepare(model.frame());
+  private static PreparedFrame prepared(Preparation preparation) {
     if (preparation instanceof Loose loose) {
       throw new LooseBench(loose);
     }
@@ -57,6 +68,14 @@ public final class LevelAnalysis {
         governing.floor() == FloorContact.MAY_LIFT
             && together(governing.loads()) instanceof FrameResult;
     return (lifts ? standing : held).model();
+  }
+
+  /**
+   * Whether the frame is loose with its joints at their softest. It is then held up by a small part
+   * of their mean stiffness: what grows out of proportion with it has no limit.
+   */
+  boolean propped() {
+    return propped;
   }
 
   /** The level. */

@@ -8,6 +8,7 @@ import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.JointSpot;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.Stand;
+import org.stoutwork.check.UsePart;
 import org.stoutwork.joint.capacity.JointCapacities;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.setting.JointForces;
@@ -15,6 +16,7 @@ import org.stoutwork.quantity.Measure;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
+import org.stoutwork.result.Utilisation;
 import org.stoutwork.result.Verdict;
 import org.stoutwork.wood.time.DurationClass;
 
@@ -42,8 +44,12 @@ record JointFinding(
     double use =
         limit.nature() == JointLimit.Nature.RULE ? 1 : inquiry.plan().criteria().strengthUse();
     StiffnessRange range =
-        inquiry.range(level -> at(inquiry, strengths, level.level(), false).utilisation() / use);
-    JointLimit mean = at(inquiry, strengths, JointLevel.MEAN, true);
+        Utilisation.printable(
+            inquiry.range(
+                level ->
+                    at(inquiry, strengths, level.level(), false).limit().utilisation() / use));
+    Met met = at(inquiry, strengths, JointLevel.MEAN, true);
+    JointLimit mean = met.limit();
     boolean rule = limit.nature() == JointLimit.Nature.RULE;
     String title = spot.joint().joint().title();
     CheckResult.Checked check =
@@ -55,13 +61,19 @@ record JointFinding(
             title + ": " + limit.place(),
             new Measure(mean.demand(), mean.unit()),
             new Measure(mean.capacity() * use, mean.unit()),
-            range.largest(),
+            rule ? Utilisation.printable(mean.utilisation()) : range.largest(),
             rule ? Optional.empty() : Optional.of(range),
             rule ? "how the joint is made" : leading == null ? factors.words() : leading.words(),
             rule ? "" : factors.words(),
             rule ? Verdict.of(mean.utilisation()) : Verdict.of(range),
-            rule ? "A rule of making: the least that is asked for, against what is there." : "",
-            mean.working());
+            rule
+                ? "A rule of making: the least that is asked for, against what is there."
+                : Utilisation.noted("", range),
+            UsePart.after(
+                new JointPreface(inquiry, rail, post, duration)
+                    .before(mean.working(), met.forces()),
+                mean.utilisation(),
+                use));
     return rule ? check : inquiry.keep(check, factors, leading);
   }
 
@@ -69,10 +81,13 @@ record JointFinding(
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
+  /** A limit under the forces that it was met by. */
+  private record Met(JointLimit limit, JointForces forces) {}
+
   /** The same way of failing at one level of the joints' stiffness. */
-  private JointLimit at(Inquiry inquiry, JointStrengths strengths, JointLevel level, boolean keep) {
+  private Met at(Inquiry inquiry, JointStrengths strengths, JointLevel level, boolean keep) {
     double[] raw = inquiry.read(level, factors, leading, r -> JointForcesAt.raw(spot, r));
-    JointLimit worst = null;
+    Met worst = null;
     for (JointForces forces : JointForcesAt.both(spot, raw)) {
       List<JointLimit> limits =
           JointCapacities.utilisations(
@@ -84,8 +99,8 @@ record JointFinding(
       for (JointLimit tried : limits) {
         boolean same =
             tried.failure().equals(limit.failure()) && tried.place().equals(limit.place());
-        if (same && (worst == null || tried.utilisation() > worst.utilisation())) {
-          worst = tried;
+        if (same && (worst == null || tried.utilisation() > worst.limit().utilisation())) {
+          worst = new Met(tried, forces);
         }
       }
     }
