@@ -199,8 +199,7 @@ public final class AnalysisRatios {
     LdlPattern pattern = pattern(a);
     Libraries.Ejml ejml = new Libraries.Ejml(a, pattern.order());
     double[][] places = Cases.positions(a, 20, count);
-    Verify.same(
-        ejml.solve(places[5]), ((LdlFactor) LdlFactor.of(a, pattern)).solveAll(places)[5]);
+    Verify.same(ejml.solve(places[5]), ((LdlFactor) LdlFactor.of(a, pattern)).solveAll(places)[5]);
     print(
         row,
         5,
@@ -232,11 +231,7 @@ public final class AnalysisRatios {
     for (int p = 0; p < places.length; p++) {
       Verify.residual(a, answers[p], places[p]);
     }
-    print(
-        row,
-        3,
-        baseline,
-        () -> ((LdlFactor) LdlFactor.of(a, pattern)).solveAll(places)[3][2]);
+    print(row, 3, baseline, () -> ((LdlFactor) LdlFactor.of(a, pattern)).solveAll(places)[3][2]);
   }
 
   private static void close(double expected, double found, double size) {

@@ -26,7 +26,9 @@ import org.stoutwork.analysis.solve.FrameSolver;
 import org.stoutwork.analysis.solve.PreparedFrame;
 import org.stoutwork.linear.SparseSymmetric;
 
-/** Skewed bench bases and tops made from parameters: splayed legs, turned plan, eccentric joints. */
+/**
+ * Skewed bench bases and tops made from parameters: splayed legs, turned plan, eccentric joints.
+ */
 final class Cases {
   private static final String[] CORNER = {"A", "B", "C", "D"};
   private static final double[][] PLAN = {{0, 0}, {1700, 0}, {1700, 620}, {0, 620}};

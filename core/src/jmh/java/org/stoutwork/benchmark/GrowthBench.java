@@ -21,7 +21,9 @@ import org.stoutwork.linear.SparseSymmetric;
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Fork(value = 1, jvmArgs = {"-Xms1g", "-Xmx1g", "-XX:+UseParallelGC"})
+@Fork(
+    value = 1,
+    jvmArgs = {"-Xms1g", "-Xmx1g", "-XX:+UseParallelGC"})
 @Warmup(iterations = 5, time = 1)
 @Measurement(iterations = 7, time = 1)
 public class GrowthBench {

@@ -18,7 +18,9 @@ import org.stoutwork.analysis.solve.SpringSweep;
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Fork(value = 1, jvmArgs = {"-Xms1g", "-Xmx1g", "-XX:+UseParallelGC"})
+@Fork(
+    value = 1,
+    jvmArgs = {"-Xms1g", "-Xmx1g", "-XX:+UseParallelGC"})
 @Warmup(iterations = 5, time = 1)
 @Measurement(iterations = 7, time = 1)
 public class LowRankBench {

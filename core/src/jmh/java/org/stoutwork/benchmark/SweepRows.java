@@ -52,8 +52,7 @@ final class SweepRows {
     Array2DRowRealMatrix dense = Libraries.dense(prepared.frame().system().matrix());
     ArrayRealVector[] sides = new ArrayRealVector[3];
     for (int c = 0; c < 3; c++) {
-      sides[c] =
-          new ArrayRealVector(Cases.positions(prepared.frame().system().matrix(), c, 1)[0]);
+      sides[c] = new ArrayRealVector(Cases.positions(prepared.frame().system().matrix(), c, 1)[0]);
     }
     Contest.Work baseline =
         () -> {
@@ -123,8 +122,7 @@ final class SweepRows {
         throw new IllegalStateException("variant " + v + " was not updated");
       }
       PreparedFrame fresh = p.frame().withMembers(members(p, k)).prepared();
-      FrameResult result =
-          fresh.solve(LoadCase.of("push", Load.node("C2", 15, 380, -9))).result();
+      FrameResult result = fresh.solve(LoadCase.of("push", Load.node("C2", 15, 380, -9))).result();
       double[] expected = {
         result.displacement("C2")[0],
         result.displacement("A2")[2],
