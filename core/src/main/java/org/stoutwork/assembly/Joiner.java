@@ -1,5 +1,7 @@
 package org.stoutwork.assembly;
 
+import org.stoutwork.analysis.model.Direction;
+import org.stoutwork.analysis.model.EndCondition;
 import org.stoutwork.analysis.model.MemberEnd;
 import org.stoutwork.analysis.model.Vec3;
 import org.stoutwork.bench.Bench;
@@ -16,7 +18,7 @@ import org.stoutwork.working.Pad;
 /** Places one kind of joint: its springs, its mortises, and its entry in the list of joints. */
 final class Joiner {
 
-  /** Part of the mean stiffness that the secondary rotations keep at the low level. */
+  /** Part of their mean stiffness that rotations keep at the low level; project default. */
   private static final double HELD_AT_LEAST = 0.2;
 
   private final FrameAssembly frames;
@@ -36,7 +38,7 @@ final class Joiner {
     this.joint = joint;
     this.hole = TenonHole.of(joint.joint(), members);
     this.setting = setting(members, railWood, postWood, post);
-    this.stiffness = stiffness(joint, setting, Pad.blank());
+    this.stiffness = closing(stiffness(joint, setting, Pad.blank()));
   }
 
   /**
@@ -91,27 +93,39 @@ final class Joiner {
   }
 
   /**
-   * The springs of the level. A tenon cannot spin or swing freely in its mortise, so the two
-   * secondary rotations never fall below a small part of their mean.
+   * The stiffness with which the frame is analysed. A dry joint turns freely at first, but closes
+   * on its tenon within its play: no rotation falls below a part of its mean. Without that, a bench
+   * of drawbored joints would be a mechanism at the low level, and nothing could be said of it.
    */
+  private static JointStiffness closing(JointStiffness stated) {
+    SpringSet low = stated.low();
+    SpringSet mean = stated.mean();
+    SpringSet kept =
+        new SpringSet(
+            low.axial(),
+            low.shear(),
+            low.shearAcross(),
+            Math.max(low.rotInPlane(), HELD_AT_LEAST * mean.rotInPlane()),
+            Math.max(low.rotVertical(), HELD_AT_LEAST * mean.rotVertical()),
+            Math.max(low.torsion(), HELD_AT_LEAST * mean.torsion()));
+    String reason =
+        kept.rotInPlane() > low.rotInPlane()
+            ? stated.reason() + "; once its play is used up it keeps a fifth of the mean"
+            : stated.reason();
+    return new JointStiffness(kept, mean, stated.high(), reason, stated.freeRotation());
+  }
+
   private SpringSet springs() {
-    SpringSet k = frames.level.of(stiffness);
-    SpringSet mean = stiffness.mean();
-    return new SpringSet(
-        k.axial(),
-        k.shear(),
-        k.shearAcross(),
-        k.rotInPlane(),
-        Math.max(k.rotVertical(), HELD_AT_LEAST * mean.rotVertical()),
-        Math.max(k.torsion(), HELD_AT_LEAST * mean.torsion()));
+    return frames.level.of(stiffness);
   }
 
   MemberEnd level(Vec3 arm) {
     return Springs.level(springs(), arm);
   }
 
+  /** The end of a leg: it stands on its shoulders, so that pegs need not carry its push. */
   MemberEnd upright(Vec3 arm) {
-    return Springs.upright(springs(), arm);
+    return Springs.upright(springs(), arm).with(Direction.UX, EndCondition.RIGID);
   }
 
   void spot(PartKind kind, String rail, String post, String member, boolean atStart) {
