@@ -116,7 +116,7 @@ final class Joiner {
   }
 
   private SpringSet springs() {
-    return frames.level.of(stiffness);
+    return frames.springs.apply(stiffness);
   }
 
   MemberEnd level(Vec3 arm) {

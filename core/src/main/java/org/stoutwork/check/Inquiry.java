@@ -19,7 +19,6 @@ import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.Masses;
 import org.stoutwork.assembly.Timbers;
-import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Weight;
 import org.stoutwork.result.CheckResult;
@@ -32,6 +31,12 @@ import org.stoutwork.wood.design.DesignTables;
  * handed to each of them; not thread-safe.
  */
 public final class Inquiry {
+
+  /**
+   * A frame that is propped at the softest keeps a ten-thousandth of its mean stiffness, so what
+   * hangs on it grows by thousands, and what does not by a few times at most.
+   */
+  private static final double OUT_OF_PROPORTION = 50;
 
   private final Bench bench;
   private final ActionPlan plan;
@@ -67,23 +72,12 @@ public final class Inquiry {
     this.places = new Stands(bench, mean.model().grid(), mean.loads());
     this.stands = places.all(plan);
     mean.prepare(stands.stream().map(Stand::unit).toList());
-    checkReciprocity();
+    levels.values().forEach(level -> Reciprocity.check(level, tally));
   }
 
   /** The places of actions. */
   public Stands places() {
     return places;
-  }
-
-  private void checkReciprocity() {
-    LevelAnalysis mean = at(JointLevel.MEAN);
-    int lastLine = mean.model().grid().lines().size() - 1;
-    int middle = mean.model().grid().stations().size() / 2;
-    String a = TopLoads.node(0, middle);
-    String b = TopLoads.node(lastLine, 0);
-    double there = mean.alone(mean.loads().unitPoint(0, middle)).displacement(b)[2];
-    double back = mean.alone(mean.loads().unitPoint(lastLine, 0)).displacement(a)[2];
-    tally.mustAgree(there, back);
   }
 
   /** The bench. */
@@ -116,12 +110,16 @@ public final class Inquiry {
     return stands;
   }
 
-  /** A value at all three levels. */
+  /**
+   * A value that must not be large, at all three levels. Without limit at the lowest if the frame
+   * is loose there and the value hangs on what holds it up.
+   */
   public StiffnessRange range(ToDoubleFunction<LevelAnalysis> value) {
+    double low = value.applyAsDouble(at(JointLevel.LOW));
+    double mean = value.applyAsDouble(at(JointLevel.MEAN));
+    boolean hangs = at(JointLevel.LOW).propped() && low > 1 && low > OUT_OF_PROPORTION * mean;
     return new StiffnessRange(
-        value.applyAsDouble(at(JointLevel.LOW)),
-        value.applyAsDouble(at(JointLevel.MEAN)),
-        value.applyAsDouble(at(JointLevel.HIGH)));
+        hangs ? Double.POSITIVE_INFINITY : low, mean, value.applyAsDouble(at(JointLevel.HIGH)));
   }
 
   /** Permanent, stored and one leading action with their factors. */

@@ -33,6 +33,7 @@ public final class LevelAnalysis {
   private final Bench bench;
   private final Timbers timbers;
   private final JointLevel level;
+  private final boolean propped;
   private final BenchModel model;
   private final TopLoads loads;
   private final LoadCase permanent;
@@ -45,14 +46,22 @@ public final class LevelAnalysis {
   static LevelAnalysis mean(Bench bench, Timbers timbers, Tally tally) {
     BenchModel model = BenchModel.of(bench, timbers::get, JointLevel.MEAN, FloorContact.MAY_LIFT);
     return new LevelAnalysis(
-        bench, timbers, JointLevel.MEAN, model, FrameSolver.prepare(model.frame()), tally);
+        bench, timbers, JointLevel.MEAN, model, FrameSolver.prepare(model.frame()), false, tally);
   }
 
-  /** Analyses the same bench at another level; only the springs of its joints differ. */
+  /**
+   * Analyses the same bench at another level; only the springs of its joints differ. A frame that is
+   * loose with its joints at their softest is propped.
+   */
   LevelAnalysis at(JointLevel other) {
     BenchModel changed = BenchModel.of(bench, timbers::get, other, FloorContact.MAY_LIFT);
     Preparation preparation = frame.withMembers(changed.frame().members());
-    return new LevelAnalysis(bench, timbers, other, changed, preparation, tally);
+    boolean loose = other == JointLevel.LOW && preparation instanceof Loose;
+    if (loose) {
+      changed = BenchModel.propped(bench, timbers::get, FloorContact.MAY_LIFT);
+      preparation = frame.withMembers(changed.frame().members());
+    }
+    return new LevelAnalysis(bench, timbers, other, changed, preparation, loose, tally);
   }
 
   private LevelAnalysis(
@@ -61,6 +70,7 @@ public final class LevelAnalysis {
       JointLevel level,
       BenchModel model,
       Preparation preparation,
+      boolean propped,
       Tally tally) {
     if (preparation instanceof Loose loose) {
       throw new LooseBench(loose);
@@ -68,6 +78,7 @@ public final class LevelAnalysis {
     this.bench = bench;
     this.timbers = timbers;
     this.level = level;
+    this.propped = propped;
     this.tally = tally;
     this.model = model;
     this.loads = new TopLoads(model);
@@ -81,9 +92,20 @@ public final class LevelAnalysis {
     boolean lifts =
         governing.floor() == FloorContact.MAY_LIFT
             && together(governing.loads()) instanceof FrameResult;
-    return lifts
-        ? frame.model()
+    if (lifts) {
+      return frame.model();
+    }
+    return propped
+        ? BenchModel.propped(bench, timbers::get, FloorContact.HELD).frame()
         : BenchModel.of(bench, timbers::get, level, FloorContact.HELD).frame();
+  }
+
+  /**
+   * Whether the frame is loose with its joints at their softest. It is then held up by a small part
+   * of their mean stiffness: what grows out of proportion with it has no limit.
+   */
+  boolean propped() {
+    return propped;
   }
 
   /** The level. */
