@@ -46,8 +46,8 @@ public final class Inquiry {
   private final Map<JointLevel, LevelAnalysis> levels = new EnumMap<>(JointLevel.class);
   private final Stands places;
   private final List<Stand> stands;
-  private final Map<Mixed, Map<Stand, FrameResult>> settled = new HashMap<>();
-  private final Map<Mixed, Map<Stand, Boolean>> pressing = new HashMap<>();
+  private final Map<Mixed, IdentityHashMap<Stand, FrameResult>> settled = new HashMap<>();
+  private final Map<Mixed, IdentityHashMap<Stand, Boolean>> pressing = new HashMap<>();
   private final IdentityHashMap<CheckResult, GoverningCase> behind = new IdentityHashMap<>();
 
   private record Mixed(JointLevel level, Factors factors) {}

@@ -39,7 +39,7 @@ public final class LevelAnalysis {
   private final LoadCase permanent;
   private final LoadCase stored;
   private final PreparedFrame frame;
-  private final Map<LoadCase, FrameResult> kept = new IdentityHashMap<>();
+  private final IdentityHashMap<LoadCase, FrameResult> kept = new IdentityHashMap<>();
   private final Tally tally;
 
   /** Analyses a bench with its joints at their mean. */
@@ -50,8 +50,8 @@ public final class LevelAnalysis {
   }
 
   /**
-   * Analyses the same bench at another level; only the springs of its joints differ. A frame that is
-   * loose with its joints at their softest is propped.
+   * Analyses the same bench at another level; only the springs of its joints differ. A frame that
+   * is loose with its joints at their softest is propped.
    */
   LevelAnalysis at(JointLevel other) {
     BenchModel changed = BenchModel.of(bench, timbers::get, other, FloorContact.MAY_LIFT);

@@ -12,6 +12,7 @@ import org.stoutwork.assembly.PartKind;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.Grain;
 import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.MissingValues;
 import org.stoutwork.check.Strengths;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Racking;

@@ -84,7 +84,8 @@ class TogetherTest {
       size = Math.max(size, Math.abs(v));
     }
     for (int i = 0; i < u.length; i++) {
-      assertEquals(-2.5 * first.displacements()[i] + 0.8 * second.displacements()[i], u[i], 1e-8 * size);
+      assertEquals(
+          -2.5 * first.displacements()[i] + 0.8 * second.displacements()[i], u[i], 1e-8 * size);
     }
     assertTrue(sum.contacts().stream().allMatch(ContactState::touching));
   }
