@@ -132,7 +132,11 @@ final class Listing {
                 .orElse(Source.derived("tables"));
         out.add(
             new MaterialLine.Value(
-                what.symbol(), what.meaning(), new Measure(known.number(), what.unit()), weakest));
+                what.symbol(),
+                what.meaning(),
+                new Measure(known.number(), what.unit()),
+                weakest,
+                explained.working()));
       }
     }
     return out;

@@ -8,6 +8,7 @@ import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.JointSpot;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.Stand;
+import org.stoutwork.check.UsePart;
 import org.stoutwork.joint.capacity.JointCapacities;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.setting.JointForces;
@@ -45,8 +46,10 @@ record JointFinding(
     StiffnessRange range =
         Utilisation.printable(
             inquiry.range(
-                level -> at(inquiry, strengths, level.level(), false).utilisation() / use));
-    JointLimit mean = at(inquiry, strengths, JointLevel.MEAN, true);
+                level ->
+                    at(inquiry, strengths, level.level(), false).limit().utilisation() / use));
+    Met met = at(inquiry, strengths, JointLevel.MEAN, true);
+    JointLimit mean = met.limit();
     boolean rule = limit.nature() == JointLimit.Nature.RULE;
     String title = spot.joint().joint().title();
     CheckResult.Checked check =
@@ -66,7 +69,11 @@ record JointFinding(
             rule
                 ? "A rule of making: the least that is asked for, against what is there."
                 : Utilisation.noted("", range),
-            mean.working());
+            UsePart.after(
+                new JointPreface(inquiry, rail, post, duration)
+                    .before(mean.working(), met.forces()),
+                mean.utilisation(),
+                use));
     return rule ? check : inquiry.keep(check, factors, leading);
   }
 
@@ -74,10 +81,13 @@ record JointFinding(
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
+  /** A limit under the forces that it was met by. */
+  private record Met(JointLimit limit, JointForces forces) {}
+
   /** The same way of failing at one level of the joints' stiffness. */
-  private JointLimit at(Inquiry inquiry, JointStrengths strengths, JointLevel level, boolean keep) {
+  private Met at(Inquiry inquiry, JointStrengths strengths, JointLevel level, boolean keep) {
     double[] raw = inquiry.read(level, factors, leading, r -> JointForcesAt.raw(spot, r));
-    JointLimit worst = null;
+    Met worst = null;
     for (JointForces forces : JointForcesAt.both(spot, raw)) {
       List<JointLimit> limits =
           JointCapacities.utilisations(
@@ -89,8 +99,8 @@ record JointFinding(
       for (JointLimit tried : limits) {
         boolean same =
             tried.failure().equals(limit.failure()) && tried.place().equals(limit.place());
-        if (same && (worst == null || tried.utilisation() > worst.utilisation())) {
-          worst = tried;
+        if (same && (worst == null || tried.utilisation() > worst.limit().utilisation())) {
+          worst = new Met(tried, forces);
         }
       }
     }

@@ -12,6 +12,7 @@ import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
 import org.stoutwork.check.Stand;
+import org.stoutwork.check.UsePart;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.result.CheckResult;
@@ -100,12 +101,12 @@ public final class RailBearing {
             .orElseThrow()
             .wood();
     RecordingPad pad = Pad.recording();
-    double strength =
+    double whole =
         inquiry
-                .strengths()
-                .explain(wood, duration, DesignQuantity.COMPRESSION_PERPENDICULAR, pad)
-                .orElseThrow()
-            * inquiry.plan().criteria().strengthUse();
+            .strengths()
+            .explain(wood, duration, DesignQuantity.COMPRESSION_PERPENDICULAR, pad)
+            .orElseThrow();
+    double strength = UsePart.of(whole, inquiry.plan().criteria().strengthUse(), Unit.MPA, pad);
     StiffnessRange range =
         inquiry.range(
             level -> stress(spot, push(level.level(), factors, worst), Pad.blank()) / strength);

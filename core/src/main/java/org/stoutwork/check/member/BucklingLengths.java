@@ -25,18 +25,29 @@ final class BucklingLengths {
           .unit(Unit.MM)
           .where("E", "mean modulus", Unit.MPA)
           .where("I", "second moment of the leg", Unit.MM4)
-          .where("n", "number of legs", Unit.ONE)
+          .where("n", "push on all legs over that on the hardest pressed one", Unit.ONE)
           .where("k", "racking stiffness", Unit.N_PER_MM)
           .where("h", "height", Unit.MM)
           .as("π*sqrt(E*I*n/(k*h))")
-          .source(Source.derived("Euler; a frame folds when its weight reaches k·h"));
+          .source(
+              Source.derived(
+                  "Euler; a frame folds when its weight reaches k·h, and legs that are pressed less"
+                      + " hold up the others"));
 
   private final Inquiry inquiry;
   private final List<Racking> racking;
 
-  BucklingLengths(Inquiry inquiry, List<Racking> racking) {
+  private final double shares;
+
+  /**
+   * Buckling lengths of one bench.
+   *
+   * @param shares push on all legs over that on the hardest pressed one, at least 1
+   */
+  BucklingLengths(Inquiry inquiry, List<Racking> racking, double shares) {
     this.inquiry = inquiry;
     this.racking = racking;
+    this.shares = shares;
   }
 
   /** Length over which a part buckles the given way, mm. */
@@ -59,8 +70,7 @@ final class BucklingLengths {
     Rectangle r = part.pieces().get(0).section();
     double i = way == Way.ALONG ? r.secondMoment() : r.turned().secondMoment();
     double e = inquiry.timbers().get(part.wood()).e();
-    double legs = 2.0 * inquiry.bench().endFrames().size();
-    double length = pad.take(SWAY_LENGTH, e, i, legs, k, inquiry.bench().height().mm());
+    double length = pad.take(SWAY_LENGTH, e, i, shares, k, inquiry.bench().height().mm());
     return Math.max(length, part.length());
   }
 

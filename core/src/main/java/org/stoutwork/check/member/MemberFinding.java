@@ -7,6 +7,7 @@ import org.stoutwork.assembly.PartKind;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
+import org.stoutwork.check.UsePart;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.result.CheckResult;
@@ -22,6 +23,9 @@ final class MemberFinding {
 
   private static final Source ANALYSIS =
       Source.derived("analysis of the frame, joints at mean stiffness");
+
+  /** Least difference of a factor from 1 that a working shows. */
+  private static final double SHOWN = 5e-4;
 
   private final Inquiry inquiry;
   private final MemberStrength strength;
@@ -49,7 +53,7 @@ final class MemberFinding {
     double[] f = forces(inquiry.at(JointLevel.MEAN), wood);
     Finding finding =
         Finding.of(key, title, Topic.MEMBER)
-            .on(group, place())
+            .on(group, place(group))
             .under(mix.words(), mix.factors().words())
             .over(range);
     CheckResult.Checked check =
@@ -86,14 +90,14 @@ final class MemberFinding {
         .strengths()
         .explain(wood.name(), mix.duration(), strength.shearOf(cut.part(), wood.name()), pad);
     double tau = s.shearStress(cut, f, pad);
-    return finding.judge(tau, s.fv() * limit, Unit.MPA, pad);
+    return finding.judge(tau, UsePart.of(s.fv(), limit, Unit.MPA, pad), Unit.MPA, pad);
   }
 
   private void remarks(MemberStrength.Wood wood, Pad pad) {
     if (cut.mortised()) {
       pad.remark("The section is taken net of the mortise that is cut here.");
     }
-    if (wood.factor() != 1) {
+    if (Math.abs(wood.factor() - 1) > SHOWN) {
       pad.remark(
           "The top has layers: the moment is multiplied by %.3f, the stress in its most used layer"
                   .formatted(wood.factor())
@@ -106,8 +110,22 @@ final class MemberFinding {
     return MemberStrength.scaled(forces, wood.factor());
   }
 
-  private String place() {
+  private String place(String group) {
     String net = cut.mortised() ? ", at a mortise" : "";
-    return Length.ofMm(Math.rint(cut.at())) + " from its start" + net;
+    return Length.ofMm(Math.rint(cut.at())) + from(group) + net;
+  }
+
+  /** From where a place on a part is measured. */
+  private String from(String group) {
+    return switch (cut.part().kind()) {
+      case LEG -> " above its lower end";
+      case STRETCHER -> " from its left shoulder";
+      case TOP_RAIL, BOTTOM_RAIL -> " from its front shoulder";
+      case FOOT -> " from its front end";
+      case TOP ->
+          group.endsWith("across")
+              ? " from the front end of a strip across"
+              : " from the left end of a strip along";
+    };
   }
 }

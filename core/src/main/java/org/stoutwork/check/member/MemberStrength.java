@@ -31,9 +31,9 @@ public final class MemberStrength {
 
   private MemberStrength(Inquiry inquiry, List<Racking> racking) {
     this.inquiry = inquiry;
-    this.lengths = new BucklingLengths(inquiry, racking);
     this.cuts = Cuts.of(inquiry.at(JointLevel.MEAN).model());
     this.envelope = new Envelope(inquiry, cuts);
+    this.lengths = new BucklingLengths(inquiry, racking, envelope.sharesOfLegs());
   }
 
   /** Two checks for each part, and four for the top. */

@@ -12,6 +12,7 @@ import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.TopLayer;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.UsePart;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
@@ -85,12 +86,12 @@ public final class SplitTop {
                 .formatted(across.utilisation())
             + " load. Checked here is the strip under the load alone, along the grain.");
     double stress = stress(layer, load.get(), pad);
-    double strength =
+    double whole =
         inquiry
-                .strengths()
-                .explain(layer.wood(), load.get().duration(), DesignQuantity.BENDING, pad)
-                .orElseThrow()
-            * inquiry.plan().criteria().strengthUse();
+            .strengths()
+            .explain(layer.wood(), load.get().duration(), DesignQuantity.BENDING, pad)
+            .orElseThrow();
+    double strength = UsePart.of(whole, inquiry.plan().criteria().strengthUse(), Unit.MPA, pad);
     if (stress / strength >= across.utilisation()) {
       return Optional.empty();
     }

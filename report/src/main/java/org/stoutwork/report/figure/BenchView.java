@@ -61,7 +61,7 @@ final class BenchView {
     if (side != Side.PLAN) {
       Bounds reach = Extent.of(sketch.marks(), measure);
       sketch.line(
-          new Point(reach.left() - 3, 0), new Point(reach.right() + 3, 0), Stroke.of(0.4, Ink.MID));
+          new Point(reach.left(), 0), new Point(reach.right(), 0), Stroke.of(0.4, Ink.MID));
     }
     return this;
   }
@@ -94,17 +94,17 @@ final class BenchView {
 
   /** Rows of dimensions below everything drawn so far. */
   DimensionRows below() {
-    return new DimensionRows(measure, true, reach().bottom() + 6.5, 1);
+    return new DimensionRows(measure, true, reach().bottom() + 5.5, 1);
   }
 
   /** Columns of dimensions left of everything drawn so far. */
   DimensionRows left() {
-    return new DimensionRows(measure, false, reach().left() - 3.5, -1);
+    return new DimensionRows(measure, false, reach().left() - 2.5, -1);
   }
 
   /** Columns of dimensions right of everything drawn so far. */
   DimensionRows right() {
-    return new DimensionRows(measure, false, reach().right() + 6.5, 1);
+    return new DimensionRows(measure, false, reach().right() + 5.5, 1);
   }
 
   BenchView add(DimensionRows rows) {

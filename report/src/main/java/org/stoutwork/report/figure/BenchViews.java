@@ -29,7 +29,7 @@ public final class BenchViews {
   private static final double[] SCALES = {
     1, 2, 2.5, 4, 5, 7.5, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 500, 1000
   };
-  private static final double GAP = 9;
+  private static final double GAP = 6;
   private static final int MOST_HEIGHTS = 4;
 
   private final Bench bench;
@@ -198,7 +198,6 @@ public final class BenchViews {
     v.letters(parts.boxes(), bought);
     double width = bench.top().width().mm();
     DimensionRows left = v.left();
-    left.add(v.at(0, 0), v.at(0, width), amounts.bareLength(width), 0);
     DimensionRows below = v.below();
     for (Vise vise : bench.vises()) {
       if (vise.edge().isLong()) {
@@ -214,6 +213,7 @@ public final class BenchViews {
         left.add(v.at(0, 0), v.at(0, m.y().mm()), amounts.bareLength(m.y().mm()), 0);
       }
     }
+    left.add(v.at(0, 0), v.at(0, width), amounts.bareLength(width), 0);
     return v.add(left).add(below).titled();
   }
 }

@@ -168,6 +168,10 @@ public final class DiagramDrawing {
               && taken.stream().noneMatch(b -> b.overlaps(reach.grown(0.6), 0));
       if (free) {
         taken.add(reach);
+        sketch.area(
+            Sketch.corners(
+                new Point(reach.left(), reach.top()), new Point(reach.right(), reach.bottom())),
+            Fill.of(Ink.WHITE));
         sketch.add(label);
       }
     }

@@ -15,7 +15,7 @@ import org.stoutwork.report.drawing.draughting.Dimensions;
  */
 final class DimensionRows {
 
-  private static final double PITCH = 6;
+  private static final double PITCH = 5.2;
   private static final double POINTS = 9;
   private static final double APART = 0.8;
 

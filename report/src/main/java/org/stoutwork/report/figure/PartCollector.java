@@ -189,9 +189,10 @@ final class PartCollector {
         });
   }
 
+  /** What only lies on the bench has no place in the drawing; a machine has. */
   private void weight(Weight weight) {
-    String mark = mark("weight" + weight.name(), weight.name(), List.of(), "");
     if (weight instanceof Weight.Machine m) {
+      String mark = mark("weight" + m.name(), m.name(), List.of(), "");
       double z = bench.height().mm();
       boxes.add(
           Box.of(

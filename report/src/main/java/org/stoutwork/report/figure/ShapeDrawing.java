@@ -38,8 +38,14 @@ public final class ShapeDrawing {
    *
    * @param drawing what is shown
    * @param factor as printed
+   * @param seen from where, in words
    */
-  public record Drawn(Drawing drawing, String factor) {}
+  public record Drawn(Drawing drawing, String factor, String seen) {}
+
+  /** Whether a shape is seen square to a side of the bench, which takes less room. */
+  public static boolean seenSquare(Shape shape) {
+    return Look.of(shape) != Look.SLANTING;
+  }
 
   /** From where a shape is looked at. */
   private enum Look {
@@ -58,7 +64,7 @@ public final class ShapeDrawing {
     String words() {
       return switch (this) {
         case FRONT -> "from the front";
-        case END -> "from the left end; the front edge is on the right";
+        case END -> "from the left end, the front edge on the right";
         case SLANTING -> "slantwise from the front and above";
       };
     }
@@ -93,9 +99,11 @@ public final class ShapeDrawing {
       line(sketch, frame, curve.points().stream().map(p -> moved(look, p, factor)), AFTER);
     }
     mark(sketch, frame, shape, look, factor, amounts, width);
-    key(sketch, look, factor);
+    key(sketch, factor);
     return new Drawn(
-        sketch.drawing(width, height).requireInside(measure), Writing.number(factor, 3));
+        sketch.drawing(width, height).requireInside(measure),
+        Writing.number(factor, 3),
+        look.words());
   }
 
   private static double[] moved(Look look, Curve.Point p, double factor) {
@@ -159,12 +167,12 @@ public final class ShapeDrawing {
             at, elbow, Markup.escape("largest " + amounts.movement(shape.largest())), POINTS));
   }
 
-  private static void key(Sketch sketch, Look look, double factor) {
+  private static void key(Sketch sketch, double factor) {
     double base = 3.5;
     sketch.line(new Point(2, base - 1), new Point(12, base - 1), BEFORE);
     sketch.text(new Point(13.5, base), RichText.plain("before"), POINTS, Align.LEFT, 0);
     sketch.line(new Point(30, base - 1), new Point(40, base - 1), AFTER);
-    String words = "after, movements × " + Writing.number(factor, 3) + "; seen " + look.words();
+    String words = "after, × " + Writing.number(factor, 3);
     sketch.text(new Point(41.5, base), RichText.plain(words), POINTS, Align.LEFT, 0);
   }
 

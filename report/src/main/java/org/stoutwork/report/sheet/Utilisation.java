@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
  */
 public record Utilisation(OptionalDouble value, OptionalDouble favourable, Verdict verdict) {
 
+  private static final double CLOSE = 0.9;
+
   /**
    * @throws IllegalArgumentException if the figure is missing though something was checked, or is
    *     negative or not a number
@@ -36,6 +38,19 @@ public record Utilisation(OptionalDouble value, OptionalDouble favourable, Verdi
               favourable,
               value));
     }
+  }
+
+  /**
+   * A figure to two decimals that stays on its side of 0.9, from which a check is marginal, and of
+   * 1: what fails never reads as 1.00, what is adequate never as 0.90.
+   */
+  public static String twoDecimals(double value) {
+    double parts = value * 100;
+    double shown =
+        value > 1
+            ? Math.ceil(parts - 1e-9)
+            : value < CLOSE && Math.rint(parts) >= CLOSE * 100 ? Math.floor(parts) : parts;
+    return String.format(Locale.ROOT, "%.2f", shown / 100);
   }
 
   /** A single figure. */

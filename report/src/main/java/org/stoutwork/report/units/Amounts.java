@@ -20,7 +20,10 @@ public final class Amounts {
   private static final double THIRTY_SECOND = 25.4 / 32;
   private static final double EXACT = 0.02;
   private static final Pattern IN_PROSE =
-      Pattern.compile("(\\d+(?:\\.\\d+)?)[\\u00a0 ](mm|kN|N|kg)(?![\\p{L}\\p{N}·/²³⁴])");
+      Pattern.compile(
+          "(\\d+(?:\\.\\d+)?(?: × \\d+(?:\\.\\d+)?)*)[\\u00a0 ](mm|kN|N|kg)(?![\\p{L}\\p{N}·/²³⁴])");
+
+  private static final double FINE_BELOW = 100;
 
   private final UnitSystem system;
 
@@ -131,6 +134,14 @@ public final class Amounts {
     return Writing.with(shown.value(), shown.unit(), DIGITS);
   }
 
+  /** Two measures of one kind, in one unit that is written once where both read well in it. */
+  public String pair(Measure first, Measure second) {
+    Measure b = shown(second);
+    Unit unit = b.unit();
+    double a = first.unit().convert(first.value(), unit);
+    return Writing.number(a, DIGITS) + ", " + Writing.with(b.value(), unit, DIGITS);
+  }
+
   /** A measure in the system's own unit of its kind. */
   public Measure shown(Measure measure) {
     Unit to = unitFor(measure);
@@ -160,15 +171,32 @@ public final class Amounts {
       return sentence;
     }
     Matcher matcher = IN_PROSE.matcher(sentence);
-    return matcher.replaceAll(m -> converted(Double.parseDouble(m.group(1)), m.group(2)));
+    return matcher.replaceAll(m -> converted(m.group(1).split(" × "), m.group(2)));
+  }
+
+  /** Several numbers before one unit, as in 74 × 17 × 64 mm. */
+  private String converted(String[] values, String unit) {
+    List<String> done = new ArrayList<>();
+    for (String value : values) {
+      done.add(converted(Double.parseDouble(value), unit));
+    }
+    for (int i = 0; i + 1 < done.size(); i++) {
+      done.set(i, done.get(i).substring(0, done.get(i).indexOf('\u00a0')));
+    }
+    return String.join(" × ", done);
   }
 
   private String converted(double value, String unit) {
     return switch (unit) {
-      case "mm" -> Writing.with(Math.rint(value / 25.4 * 10) / 10, Unit.IN, 5);
+      case "mm" -> inchesInWords(value);
       case "kN" -> of(new Measure(value * 1000, Unit.N));
       case "N" -> of(new Measure(value, Unit.N));
       default -> mass(value);
     };
+  }
+
+  private static String inchesInWords(double mm) {
+    double parts = mm < FINE_BELOW ? 100 : 10;
+    return Writing.with(Math.rint(mm / 25.4 * parts) / parts, Unit.IN, 5);
   }
 }

@@ -21,7 +21,6 @@ final class CautionsSection {
 
   static List<Block> of(Matter m) {
     List<Block> out = new ArrayList<>();
-    out.add(new Block.PageBreak());
     out.add(Heading.of(1, "Cautions", "cautions"));
     out.add(
         Paragraph.of(

@@ -27,14 +27,15 @@ final class ChecksSection {
             "By topic, the worst first. The bar ends at demand over capacity, with the limit line at"
                 + " 1.0: an open bar is adequate, a hatched one marginal, a solid one inadequate."
                 + " Where the stiffness of the joints matters, a thin line under the bar shows the"
-                + " range and the column beside it the figures with soft, mean and stiff joints; the"
-                + " largest decides. Demand and capacity are those at the joints' mean stiffness."
+                + " range, and the column beside it gives the figures with soft, mean and stiff"
+                + " joints; the largest decides, but what holds with the favourable joints is"
+                + " marginal rather than inadequate. Marginal is also what uses at least 0.9. Demand and capacity are those at the joints' mean stiffness."
                 + " L and K name the load and the combination, listed in tables {table:loads} and"
                 + " {table:combinations}."));
     out.add(table(m));
     out.add(notChecked(m));
     out.add(loads(m));
-    out.add(combinations(m));
+    out.add(Block.Together.of(combinations(m)));
     return out;
   }
 
@@ -42,10 +43,10 @@ final class ChecksSection {
     Table.Builder table =
         Table.of(
                 Column.share(1, "Check, part and place"),
-                Column.mm(31, "Demand / capacity").right(),
-                Column.mm(50, "Utilisation"),
-                Column.mm(14, "Soft, mean, stiff").right(),
-                Column.mm(12, "Load"))
+                Column.mm(26, "Demand, capacity").right(),
+                Column.mm(47, "Utilisation"),
+                Column.mm(12, "Soft, mean, stiff").right(),
+                Column.mm(9, "Load"))
             .caption("All checks that came to a number")
             .anchor("all")
             .dense();
@@ -64,8 +65,7 @@ final class ChecksSection {
     String note = check.note().isBlank() ? "" : ". //" + m.say(check.note()) + "//";
     return List.of(
         Cell.of("**" + m.say(check.title()) + "**: " + CoverSection.where(m, check) + note),
-        Cell.of(
-            Shown.plain(m.amounts().of(check.demand()) + " / " + m.amounts().of(check.capacity()))),
+        Cell.of(Shown.plain(m.amounts().pair(check.demand(), check.capacity()))),
         Shown.barCell(check),
         Cell.of(check.range().map(ChecksSection::range).orElse("\u2013")),
         Cell.of(names(m, check)));
@@ -74,7 +74,7 @@ final class ChecksSection {
   private static String range(StiffnessRange r) {
     return Shown.matters(r)
         ? Shown.use(r.low()) + " " + Shown.use(r.mean()) + " " + Shown.use(r.high())
-        : "one value";
+        : "\u2013";
   }
 
   private static String names(Matter m, CheckResult.Checked check) {

@@ -12,6 +12,7 @@ import org.stoutwork.report.sheet.Column;
 import org.stoutwork.report.sheet.Heading;
 import org.stoutwork.report.sheet.Paragraph;
 import org.stoutwork.report.sheet.Table;
+import org.stoutwork.report.sheet.Utilisation;
 import org.stoutwork.result.BenchResult;
 import org.stoutwork.result.Caution;
 import org.stoutwork.result.CheckResult;
@@ -31,8 +32,7 @@ final class CoverSection {
 
   static List<Block> of(Matter m) {
     List<Block> out = new ArrayList<>();
-    out.add(Paragraph.note("Check sheet for a joined-timber workbench"));
-    out.add(Heading.unnumbered(1, Shown.plain(m.bench().name())));
+    out.add(Heading.unnumbered(1, "Workbench check sheet: " + Shown.plain(m.bench().name())));
     out.add(titleBlock(m));
     out.add(Paragraph.title(verdict(m.result())));
     out.add(Paragraph.lead(governs(m)));
@@ -104,9 +104,7 @@ final class CoverSection {
       parts.add("**" + count(result, v) + "**\u00a0" + v.words().replace(' ', '\u00a0'));
     }
     return String.join(", ", parts)
-        + ". Marginal: at least 0.9 of the capacity, or adequate only with the joints at the"
-        + " favourable end of their stiffness. All checks: section {section:checks}, page"
-        + " {page:checks}; sign-off: page {page:sign-off}.";
+        + ". All checks: page {page:checks}; sign-off: page {page:sign-off}.";
   }
 
   /** The governing check of each topic, worst first. */
@@ -123,39 +121,37 @@ final class CoverSection {
   private static Table topics(Matter m) {
     Table.Builder table =
         Table.of(
-                Column.share(4, "What governs"),
-                Column.share(3.4, "Where"),
-                Column.mm(58, "Demand over capacity"),
+                Column.share(1, "What governs each topic, worst first"),
+                Column.mm(56, "Demand over capacity"),
                 Column.mm(11, "Page").right())
-            .caption("The governing check of each topic, worst first");
+            .dense();
     for (CheckResult.Checked check : governing(m.result())) {
       table.row(
           List.of(
-              Cell.of("**" + Shown.sentence(check.topic().words()) + "**: " + m.say(check.title())),
-              Cell.of(m.say(check.part())),
+              Cell.of(
+                  "**"
+                      + Shown.sentence(check.topic().words())
+                      + ": "
+                      + Shown.within(m.say(check.title()))
+                      + "**, "
+                      + m.say(check.part())),
               Shown.barCell(check),
               Cell.of("{page:" + WorkingsSection.anchor(check) + "}")));
     }
-    m.result().checks().stream()
-        .map(CheckResult::topic)
-        .distinct()
-        .filter(t -> m.result().checked().stream().noneMatch(c -> c.topic() == t))
-        .forEach(t -> table.row(unchecked(m, t)));
-    return table.build();
-  }
-
-  private static List<Cell> unchecked(Matter m, Topic topic) {
-    List<String> titles =
+    List<String> open =
         m.result().notChecked().stream()
-            .filter(c -> c.topic() == topic)
-            .map(c -> m.say(c.title()))
+            .filter(c -> m.result().checked().stream().noneMatch(k -> k.topic() == c.topic()))
+            .map(c -> Shown.within(m.say(c.title())))
             .distinct()
             .toList();
-    return List.of(
-        Cell.of("**" + Shown.sentence(topic.words()) + "**: " + String.join("; ", titles)),
-        Cell.of("\u2013"),
-        Cell.of(org.stoutwork.report.sheet.Utilisation.notChecked()),
-        Cell.of("{page:checks}"));
+    if (!open.isEmpty()) {
+      table.row(
+          List.of(
+              Cell.of("**No figure for:** " + String.join("; ", open)),
+              Cell.of(Utilisation.notChecked()),
+              Cell.of("{page:open}")));
+    }
+    return table.build();
   }
 
   /** All warnings, then the two that stand on every first page. */
@@ -174,8 +170,9 @@ final class CoverSection {
 
   private static Table cautions(Matter m) {
     Table.Builder table =
-        Table.of(Column.mm(20, "Caution"), Column.share(1, "What to know before anything else"))
-            .caption("First cautions; all of them are on page {page:cautions}")
+        Table.of(
+                Column.mm(20, "Cautions"),
+                Column.share(1, "What to know first; all cautions are on page {page:cautions}"))
             .dense();
     for (Caution caution : first(m.result())) {
       table.row("**" + caution.severity() + "**", m.say(caution.message()));

@@ -67,9 +67,13 @@ final class DrawingSection {
           m.say(line.name()),
           Integer.toString(line.count()),
           size(m, line.sizes()),
-          line.wood().isEmpty() ? "\u2013" : Shown.plain(line.wood()));
+          line.wood().isEmpty() ? "\u2013" : wood(m, line.wood()));
     }
     return table.build();
+  }
+
+  private static String wood(Matter m, String key) {
+    return Shown.plain(m.bench().timbers().get(key).wood().name());
   }
 
   private static String size(Matter m, List<Double> sizes) {

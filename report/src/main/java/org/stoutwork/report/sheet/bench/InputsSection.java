@@ -22,23 +22,26 @@ import org.stoutwork.source.Source;
 /** What went in: use and place, limits, joints, woods, actions, combinations, masses, defaults. */
 final class InputsSection {
 
+  /** Standard gravity, m/s². */
+  private static final double GRAVITY = 9.80665;
+
   private InputsSection() {}
 
   static List<Block> of(Matter m) {
     List<Block> out = new ArrayList<>();
-    out.add(new Block.PageBreak());
     out.add(Heading.of(1, "Inputs", "inputs"));
     out.add(
         Paragraph.of(
             "Sizes and number of the parts are in table {table:parts}. S and a number name a source"
                 + " in section {section:sources}; the word beside it says how firm the value is."));
-    out.add(place(m));
-    out.add(limits(m));
+    out.add(Block.Together.of(place(m)));
+    out.add(Block.Together.of(limits(m)));
     out.add(joints(m));
     out.add(woods(m));
+    out.add(StrengthsTable.of(m));
     out.add(actions(m));
-    out.add(combinations(m));
-    out.add(masses(m));
+    out.add(Block.Together.of(combinations(m)));
+    out.add(Block.Together.of(masses(m)));
     out.add(defaults(m));
     return out;
   }
@@ -221,6 +224,8 @@ final class InputsSection {
             (name, kg) ->
                 table.row(m.say(Shown.sentence(name)), Shown.plain(m.amounts().mass(kg))));
     table.row("**Together**", "**" + Shown.plain(m.amounts().mass(m.result().massKg())) + "**");
+    double weight = m.result().massKg() * GRAVITY;
+    table.row("Weight, with g = 9.80665\u00a0m/s²", Shown.plain(m.amounts().force(weight)));
     return table.build();
   }
 
@@ -237,14 +242,9 @@ final class InputsSection {
             .anchor("defaults")
             .dense();
     for (DefaultTaken d : m.bench().defaults()) {
-      table.row(broken(d.key()), m.say(d.value()), m.say(d.reason()));
+      table.row(Shown.plain(d.key()), m.say(d.value()), m.say(d.reason()));
     }
     return table.build();
-  }
-
-  /** A key that may be broken before its dots. */
-  private static String broken(String key) {
-    return Shown.plain(key);
   }
 
   /** The short name of a source with its mark. */

@@ -17,19 +17,19 @@ import org.stoutwork.result.Diagram;
 import org.stoutwork.result.Racking;
 import org.stoutwork.result.Shape;
 import org.stoutwork.result.StiffnessRange;
+import org.stoutwork.result.Topic;
 
 /** How the bench moves and what its parts feel, drawn. */
 final class ShapesSection {
 
   private static final int MOST_BARS = 12;
-  private static final double SHAPE_HEIGHT = 62;
-  private static final double DIAGRAM_HEIGHT = 46;
+  private static final double SHAPE_HEIGHT = 48;
+  private static final double DIAGRAM_HEIGHT = 44;
 
   private ShapesSection() {}
 
   static List<Block> of(Matter m) {
     List<Block> out = new ArrayList<>();
-    out.add(new Block.PageBreak());
     out.add(Heading.of(1, "Shapes and diagrams", "shapes"));
     out.addAll(overview(m));
     out.addAll(racking(m));
@@ -38,7 +38,7 @@ final class ShapesSection {
         Paragraph.of(
             "Members as lines through their middles, joints at their mean stiffness: dashed before,"
                 + " solid after, movements drawn larger by the factor in each caption."));
-    m.result().shapes().forEach(s -> out.add(shape(m, s)));
+    out.addAll(shapes(m));
     if (!m.result().diagrams().isEmpty()) {
       out.add(Heading.of(2, "Moment and shear of the parts that are bent most"));
       out.add(Paragraph.of(convention()));
@@ -51,7 +51,7 @@ final class ShapesSection {
     return "Joints at their mean stiffness, factors of the strength combination put in. A moment is"
         + " positive where it pulls the lower side of a level part, and is drawn on the side that it"
         + " pulls: below the line if positive. Shear is positive, and drawn above the line, where it"
-        + " pushes up what lies to the left of a cut. Distances run from the shoulder at the left"
+        + " pushes up what lies on the start's side of a cut, as in the workings. Distances run from the shoulder at the left"
         + " end of a stretcher, at the front end of a rail and at the foot of a leg.";
   }
 
@@ -63,11 +63,16 @@ final class ShapesSection {
         .forEach(
             c ->
                 bars.add(
-                    Bars.Bar.of("**" + m.say(c.title()) + "**, " + m.say(c.part()), Shown.bar(c))));
+                    Bars.Bar.of("**" + m.say(c.title()) + "**, " + m.say(about(c)), Shown.bar(c))));
     if (bars.isEmpty()) {
       return List.of();
     }
     return List.of(Heading.of(2, "The checks that use most"), new Bars(bars));
+  }
+
+  /** The part, or the load where all checks of a topic are about the whole bench. */
+  private static String about(CheckResult.Checked check) {
+    return check.topic() == Topic.STABILITY ? check.load() : check.part();
   }
 
   private static List<Block> racking(Matter m) {
@@ -112,14 +117,37 @@ final class ShapesSection {
             : text.apply(r.mean()));
   }
 
-  private static Block shape(Matter m, Shape shape) {
+  /** Shapes seen from the front or an end stand two in a row. */
+  private static List<Block> shapes(Matter m) {
+    List<Block> out = new ArrayList<>();
+    List<Shape> upright = new ArrayList<>();
+    for (Shape shape : m.result().shapes()) {
+      if (ShapeDrawing.seenSquare(shape)) {
+        upright.add(shape);
+      } else {
+        out.add(Figures.of(figure(m, shape, m.setup().columnWidth())));
+      }
+    }
+    double half = m.setup().halfColumnWidth();
+    for (int i = 0; i < upright.size(); i += 2) {
+      Figures.Figure left = figure(m, upright.get(i), half);
+      out.add(
+          i + 1 < upright.size()
+              ? Figures.of(left, figure(m, upright.get(i + 1), half))
+              : Figures.of(left));
+    }
+    return out;
+  }
+
+  private static Figures.Figure figure(Matter m, Shape shape, double width) {
     ShapeDrawing.Drawn drawn =
-        ShapeDrawing.draw(shape, m.amounts(), m.measure(), m.setup().columnWidth(), SHAPE_HEIGHT);
+        ShapeDrawing.draw(shape, m.amounts(), m.measure(), width, SHAPE_HEIGHT);
     String most = m.amounts().movement(shape.largest());
     String caption =
-        "**%s**, under: %s. Movements × %s; the largest is %s: %s"
+        "**%s**, seen %s, under: %s. Movements\u00a0×\u00a0%s; the largest is %s: %s"
             .formatted(
                 m.say(shape.title()),
+                drawn.seen(),
                 m.say(shape.load()),
                 drawn.factor(),
                 Shown.plain(most),
@@ -127,7 +155,7 @@ final class ShapesSection {
     String alternative =
         "Deflected shape, %s: largest movement %s, %s"
             .formatted(shape.title(), most, shape.largestAt());
-    return Figures.of(Figures.Figure.of(drawn.drawing(), caption, alternative, ""));
+    return Figures.Figure.of(drawn.drawing(), caption, alternative, "");
   }
 
   private static Block diagram(Matter m, Diagram diagram) {

@@ -68,13 +68,12 @@ final class Shown {
     return range.largest() - range.smallest() > SAME * Math.max(1, Math.abs(range.largest()));
   }
 
-  /** Two decimals; what exceeds 1 never reads as 1.00. */
+  /** Two decimals, on the side of 0.90 and 1.00 on which the figure is. */
   static String use(double utilisation) {
     if (utilisation > 999) {
       return ">\u00a0999";
     }
-    double shown = utilisation > 1 ? Math.ceil(utilisation * 100 - 1e-9) / 100 : utilisation;
-    return String.format(Locale.ROOT, "%.2f", shown);
+    return Utilisation.twoDecimals(utilisation);
   }
 
   /** A count with its noun. */

@@ -13,7 +13,7 @@ import org.stoutwork.report.sheet.Table;
 /** Lines to sign on, the table of revisions, and where everything stands. */
 final class SignOffSection {
 
-  private static final int BLANK_REVISIONS = 3;
+  private static final int BLANK_REVISIONS = 2;
 
   private SignOffSection() {}
 
@@ -39,23 +39,38 @@ final class SignOffSection {
   }
 
   private static Table contents() {
-    Table.Builder table =
-        Table.of(Column.share(1, "Where to find"), Column.mm(16, "Page").right())
-            .caption("Contents")
-            .dense();
     String[][] lines = {
-      {"Drawing with sizes and the list of parts", "drawing"},
-      {"All checks, with what was not checked and why", "checks"},
-      {"Deflected shapes, racking, moment and shear", "shapes"},
-      {"Workings of what governs, line by line", "workings"},
-      {"Inputs: joints, woods, actions, combinations, masses, defaults", "inputs"},
-      {"Model, assumptions and what is not covered", "model"},
+      {"Drawing and list of parts", "drawing"},
+      {"All checks; what was not checked", "checks"},
+      {"Shapes and diagrams", "shapes"},
+      {"Workings of what governs", "workings"},
+      {"Inputs and defaults", "inputs"},
+      {"Model, assumptions, limits", "model"},
       {"Cautions in full; use and care", "cautions"},
       {"Sources and marks", "sources"},
     };
-    for (String[] line : lines) {
-      table.row("{section:" + line[1] + "}\u2002" + line[0], "{page:" + line[1] + "}");
+    Table.Builder table =
+        Table.of(
+                Column.share(1, "Where to find"),
+                Column.mm(13, "Page").right(),
+                Column.mm(6, ""),
+                Column.share(1, ""),
+                Column.mm(13, "Page").right())
+            .dense();
+    int half = lines.length / 2;
+    for (int i = 0; i < half; i++) {
+      String[] left = lines[i];
+      String[] right = lines[i + half];
+      table.row(title(left), page(left), "", title(right), page(right));
     }
     return table.build();
+  }
+
+  private static String title(String[] line) {
+    return "{section:" + line[1] + "}\u2002" + line[0];
+  }
+
+  private static String page(String[] line) {
+    return "{page:" + line[1] + "}";
   }
 }

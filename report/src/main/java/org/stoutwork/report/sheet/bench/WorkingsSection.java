@@ -13,7 +13,9 @@ import org.stoutwork.report.sheet.Paragraph;
 import org.stoutwork.report.sheet.Worked;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.StiffnessRange;
+import org.stoutwork.result.Topic;
 import org.stoutwork.result.Verdict;
+import org.stoutwork.working.Line;
 
 /**
  * The working of the governing check of each topic and of every check that is not adequate. Checks
@@ -35,7 +37,8 @@ final class WorkingsSection {
                 + " with its mark. Numbers are shown to four digits and carried in full, so the last"
                 + " digit may differ by one. Forces come from the analysis of the frame with its"
                 + " joints at their mean stiffness; the utilisation at soft and stiff joints stands"
-                + " after each working."
+                + " after each working. How the strength of each wood comes about stands in table"
+                + " {table:strengths}."
                 + (m.si() ? "" : " Workings are in SI units throughout.")));
     for (List<CheckResult.Checked> alike : chosen(m)) {
       out.addAll(working(m, alike));
@@ -73,20 +76,32 @@ final class WorkingsSection {
 
   private static List<Block> working(Matter m, List<CheckResult.Checked> alike) {
     CheckResult.Checked check = alike.get(0);
-    List<Block> out = new ArrayList<>();
-    out.add(Heading.of(2, m.say(check.title()), anchor(check)));
-    out.add(Paragraph.of(what(m, check)));
+    List<Line> lines = check.working().lines();
+    List<Block> head = new ArrayList<>();
+    head.add(Heading.of(2, m.say(check.title()), anchor(check)));
+    head.add(Paragraph.of(what(m, check)));
     if (!check.note().isBlank()) {
-      out.add(Paragraph.note(m.say(check.note())));
+      head.add(Paragraph.note(m.say(check.note())));
     }
-    if (!check.working().lines().isEmpty()) {
-      out.add(Worked.of(check.working()));
-      check.working().sources().forEach(m.sources()::name);
+    List<Block> foot = new ArrayList<>();
+    int n = lines.size();
+    if (n > 0) {
+      head.add(new Worked(lines.subList(0, 1)));
     }
-    out.add(Paragraph.of(comparison(m, check)));
+    if (n > 1) {
+      foot.add(new Worked(lines.subList(n - 1, n)));
+    }
+    foot.add(Paragraph.of(comparison(m, check)));
     if (alike.size() > 1) {
-      out.add(Paragraph.note(others(m, alike)));
+      foot.add(Paragraph.note(others(m, alike)));
     }
+    check.working().sources().forEach(m.sources()::name);
+    List<Block> out = new ArrayList<>();
+    out.add(new Block.Together(head));
+    if (n > 2) {
+      out.add(new Worked(lines.subList(1, n - 1)));
+    }
+    out.add(new Block.Together(foot));
     return out;
   }
 
@@ -127,7 +142,8 @@ final class WorkingsSection {
   private static String others(Matter m, List<CheckResult.Checked> alike) {
     List<String> names = new ArrayList<>();
     for (CheckResult.Checked check : alike.subList(1, alike.size())) {
-      names.add(CoverSection.where(m, check));
+      boolean whole = check.topic() == Topic.STABILITY;
+      names.add(CoverSection.where(m, check) + (whole ? ", " + m.say(check.load()) : ""));
     }
     return "The same figures hold for: " + String.join("; ", names) + ".";
   }

@@ -2,7 +2,6 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.stoutwork.report.drawing.Align;
 import org.stoutwork.report.drawing.Dash;
@@ -66,7 +65,7 @@ final class BarMarks {
     return RichText.plain(verdict.words(), verdict == Verdict.ADEQUATE ? Face.REGULAR : Face.BOLD);
   }
 
-  /** The figure as it is printed: two decimals, rounded so that a failure never reads as 1.00. */
+  /** The figure as it is printed: two decimals, on its side of 0.90 and 1.00. */
   static String figure(Utilisation utilisation) {
     if (utilisation.value().isEmpty()) {
       return "–";
@@ -75,8 +74,7 @@ final class BarMarks {
     if (value > 99.9) {
       return ">\u00a099";
     }
-    double shown = value > 1 ? Math.ceil(value * 100 - 1e-9) / 100 : value;
-    return String.format(Locale.ROOT, "%.2f", shown);
+    return Utilisation.twoDecimals(value);
   }
 
   /** The shapes of a bar in a strip of the given width, its upper left corner at a point. */

@@ -43,7 +43,10 @@ final class WorkedSetter {
   List<Band> set(Worked worked) {
     List<Band> bands = new ArrayList<>();
     for (Line line : worked.lines()) {
-      bands.addAll(Bands.spaced(Bands.together(lines(line), Bond.FIRM), 3.4));
+      List<Band> set = Bands.spaced(Bands.together(lines(line), Bond.FIRM), 3.4);
+      boolean introduces =
+          line instanceof Line.Remark && line != worked.lines().get(worked.lines().size() - 1);
+      bands.addAll(introduces ? Bands.last(set, b -> b.bonded(Bond.FIRM)) : set);
     }
     return bands;
   }
