@@ -2,6 +2,7 @@ package org.stoutwork.benchmark;
 
 import java.io.PrintStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,8 @@ import org.stoutwork.analysis.solve.MemberResult;
 import org.stoutwork.analysis.solve.PreparedFrame;
 import org.stoutwork.analysis.solve.Response;
 import org.stoutwork.analysis.solve.SpringSweep;
+import org.stoutwork.analysis.solve.StiffnessSweep;
+import org.stoutwork.linear.LdlLanes;
 
 /**
  * Sweeps of joint springs, one variant a time, against a dense factorisation a variant. The
@@ -32,12 +35,14 @@ final class SweepRows {
   private static final int VARIANTS = 512;
 
   /** A sweep with its variants. */
+  @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
   record Prepared(
       PreparedFrame frame, List<JointSpring> springs, SpringSweep sweep, double[][] constants) {}
 
   private SweepRows() {}
 
   static void run(Predicate<String> wants, PrintStream out) {
+    full(wants, out);
     row(wants, out, new Row("P7", "J8: a variant / dense LU + 3 solves", 300, 600, 2000), 8);
     row(wants, out, new Row("P7b", "J16: a variant / dense LU + 3 solves", 80, 160, 500), 16);
     row(wants, out, new Row("J24", "J24: a variant / dense LU + 3 solves", 0, 0, 1e9), 24);
@@ -49,20 +54,7 @@ final class SweepRows {
     }
     Prepared prepared = prepared(rank);
     check(prepared);
-    Array2DRowRealMatrix dense = Libraries.dense(prepared.frame().system().matrix());
-    ArrayRealVector[] sides = new ArrayRealVector[3];
-    for (int c = 0; c < 3; c++) {
-      sides[c] = new ArrayRealVector(Cases.positions(prepared.frame().system().matrix(), c, 1)[0]);
-    }
-    Contest.Work baseline =
-        () -> {
-          DecompositionSolver solver = new LUDecomposition(dense.copy()).getSolver();
-          double sum = 0;
-          for (ArrayRealVector side : sides) {
-            sum += solver.solve(side).getEntry(2);
-          }
-          return sum;
-        };
+    Contest.Work baseline = dense(prepared.frame());
     SpringSweep.Workspace w = prepared.sweep().workspace();
     int[] next = new int[1];
     Contest.Work ours =
@@ -76,6 +68,63 @@ final class SweepRows {
             List.of(
                 new Contest.Contestant("baseline", baseline), new Contest.Contestant("own", ours)));
     out.println(row.line(times.get(0), times.get(1)));
+  }
+
+  private static Contest.Work dense(PreparedFrame frame) {
+    Array2DRowRealMatrix dense = Libraries.dense(frame.system().matrix());
+    ArrayRealVector[] sides = new ArrayRealVector[3];
+    for (int c = 0; c < 3; c++) {
+      sides[c] = new ArrayRealVector(Cases.positions(frame.system().matrix(), c, 1)[0]);
+    }
+    return () -> {
+      DecompositionSolver solver = new LUDecomposition(dense.copy()).getSolver();
+      double sum = 0;
+      for (ArrayRealVector side : sides) {
+        sum += solver.solve(side).getEntry(2);
+      }
+      return sum;
+    };
+  }
+
+  private static void full(Predicate<String> wants, PrintStream out) {
+    if (!wants.test("P6") && !wants.test("P6b")) {
+      return;
+    }
+    FullChange change = new FullChange();
+    change.check();
+    if (wants.test("P6")) {
+      StiffnessSweep.Workspace w = change.sweep().workspace();
+      int parts = change.sweep().parts().size();
+      long[] next = new long[1];
+      List<Contest.Times> times =
+          Contest.run(
+              15,
+              List.of(
+                  new Contest.Contestant("baseline", dense(change.frame())),
+                  new Contest.Contestant(
+                      "own",
+                      () -> {
+                        change.batch(next[0] += LdlLanes.WIDTH, w, parts);
+                        return w.value(3, 1, 5);
+                      })));
+      Row row = new Row("P6", "S20: a variant / dense LU + 3 solves", 40, 80, 200);
+      out.println(row.line(times.get(0), times.get(1).over(LdlLanes.WIDTH)));
+    }
+    if (wants.test("P6b")) {
+      int batches = 400;
+      if (!Arrays.equals(change.run(batches, 1), change.run(batches, 2))) {
+        throw new IllegalStateException("two threads give other numbers than one");
+      }
+      List<Contest.Times> times =
+          Contest.run(
+              11,
+              List.of(
+                  new Contest.Contestant("baseline", () -> change.run(batches, 1)[9]),
+                  new Contest.Contestant("own", () -> change.run(batches, 2)[9])));
+      Row row = new Row("P6b", "S20: two threads / one thread", 1.5, 1.8, 1.95);
+      int variants = batches * LdlLanes.WIDTH;
+      out.println(row.line(times.get(0).over(variants), times.get(1).over(variants)));
+    }
   }
 
   static Prepared prepared(int rank) {

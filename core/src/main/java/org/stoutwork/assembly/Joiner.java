@@ -93,9 +93,8 @@ final class Joiner {
   }
 
   /**
-   * The stiffness with which the frame is analysed. A dry joint turns freely at first, but closes
-   * on its tenon within its play: no rotation falls below a part of its mean. Without that, a bench
-   * of drawbored joints would be a mechanism at the low level, and nothing could be said of it.
+   * The stiffness with which the frame is analysed. A tenon cannot spin or swing freely in its
+   * mortise, so the two secondary rotations never fall below a small part of their mean.
    */
   private static JointStiffness closing(JointStiffness stated) {
     SpringSet low = stated.low();
@@ -105,18 +104,14 @@ final class Joiner {
             low.axial(),
             low.shear(),
             low.shearAcross(),
-            Math.max(low.rotInPlane(), HELD_AT_LEAST * mean.rotInPlane()),
+            low.rotInPlane(),
             Math.max(low.rotVertical(), HELD_AT_LEAST * mean.rotVertical()),
             Math.max(low.torsion(), HELD_AT_LEAST * mean.torsion()));
-    String reason =
-        kept.rotInPlane() > low.rotInPlane()
-            ? stated.reason() + "; once its play is used up it keeps a fifth of the mean"
-            : stated.reason();
-    return new JointStiffness(kept, mean, stated.high(), reason, stated.freeRotation());
+    return new JointStiffness(kept, mean, stated.high(), stated.reason(), stated.freeRotation());
   }
 
   private SpringSet springs() {
-    return frames.level.of(stiffness);
+    return frames.springs.apply(stiffness);
   }
 
   MemberEnd level(Vec3 arm) {

@@ -19,7 +19,6 @@ import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.Masses;
 import org.stoutwork.assembly.Timbers;
-import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Weight;
 import org.stoutwork.result.CheckResult;
@@ -33,21 +32,25 @@ import org.stoutwork.wood.design.DesignTables;
  */
 public final class Inquiry {
 
+  /**
+   * A frame that is propped at the softest keeps a ten-thousandth of its mean stiffness, so what
+   * hangs on it grows by thousands, and what does not by a few times at most.
+   */
+  private static final double OUT_OF_PROPORTION = 50;
+
   private final Bench bench;
   private final ActionPlan plan;
   private final Timbers timbers;
   private final Strengths strengths;
   private final Tally tally = new Tally();
   private final Map<JointLevel, LevelAnalysis> levels = new EnumMap<>(JointLevel.class);
+  private final Stands places;
   private final List<Stand> stands;
-  private final Map<Solved, FrameResult> settled = new HashMap<>();
-
+  private final Map<Mixed, IdentityHashMap<Stand, FrameResult>> settled = new HashMap<>();
+  private final Map<Mixed, IdentityHashMap<Stand, Boolean>> pressing = new HashMap<>();
   private final IdentityHashMap<CheckResult, GoverningCase> behind = new IdentityHashMap<>();
 
-  /** Keyed by what acted, not by its words: two actions may bear one name. */
-  private final Map<Solved, Boolean> pressing = new HashMap<>();
-
-  private record Solved(JointLevel level, Factors factors, Stand leading) {}
+  private record Mixed(JointLevel level, Factors factors) {}
 
   /**
    * Analyses a bench.
@@ -62,28 +65,19 @@ public final class Inquiry {
     this.plan = ActionPlan.of(bench);
     this.timbers = Timbers.of(bench, tables);
     this.strengths = new Strengths(bench, tables);
-    for (JointLevel level : JointLevel.values()) {
-      levels.put(level, new LevelAnalysis(bench, timbers, level, tally));
-    }
-    this.stands = places().all(plan);
-    checkReciprocity();
+    LevelAnalysis mean = LevelAnalysis.mean(bench, timbers, tally);
+    levels.put(JointLevel.LOW, mean.at(JointLevel.LOW));
+    levels.put(JointLevel.MEAN, mean);
+    levels.put(JointLevel.HIGH, mean.at(JointLevel.HIGH));
+    this.places = new Stands(bench, mean.model().grid(), mean.loads());
+    this.stands = places.all(plan);
+    mean.prepare(stands.stream().map(Stand::unit).toList());
+    levels.values().forEach(level -> Reciprocity.check(level, tally));
   }
 
   /** The places of actions. */
   public Stands places() {
-    LevelAnalysis mean = at(JointLevel.MEAN);
-    return new Stands(bench, mean.model().grid(), mean.loads());
-  }
-
-  private void checkReciprocity() {
-    LevelAnalysis mean = at(JointLevel.MEAN);
-    int lastLine = mean.model().grid().lines().size() - 1;
-    int middle = mean.model().grid().stations().size() / 2;
-    String a = TopLoads.node(0, middle);
-    String b = TopLoads.node(lastLine, 0);
-    double there = mean.alone(mean.loads().unitPoint(0, middle)).displacement(b)[2];
-    double back = mean.alone(mean.loads().unitPoint(lastLine, 0)).displacement(a)[2];
-    tally.mustAgree(there, back);
+    return places;
   }
 
   /** The bench. */
@@ -116,20 +110,24 @@ public final class Inquiry {
     return stands;
   }
 
-  /** A value at all three levels. */
+  /**
+   * A value that must not be large, at all three levels. Without limit at the lowest if the frame
+   * is loose there and the value hangs on what holds it up.
+   */
   public StiffnessRange range(ToDoubleFunction<LevelAnalysis> value) {
+    double low = value.applyAsDouble(at(JointLevel.LOW));
+    double mean = value.applyAsDouble(at(JointLevel.MEAN));
+    boolean hangs = at(JointLevel.LOW).propped() && low > 1 && low > OUT_OF_PROPORTION * mean;
     return new StiffnessRange(
-        value.applyAsDouble(at(JointLevel.LOW)),
-        value.applyAsDouble(at(JointLevel.MEAN)),
-        value.applyAsDouble(at(JointLevel.HIGH)));
+        hangs ? Double.POSITIVE_INFINITY : low, mean, value.applyAsDouble(at(JointLevel.HIGH)));
   }
 
   /** Permanent, stored and one leading action with their factors. */
   public Combination combination(LevelAnalysis level, Factors factors, Stand leading) {
     Map<LoadCase, Double> parts = new LinkedHashMap<>();
-    put(parts, level.loads().permanent(), factors.permanent());
+    put(parts, level.permanent(), factors.permanent());
     if (level.loads().storesAnything()) {
-      put(parts, level.loads().stored(), factors.stored());
+      put(parts, level.stored(), factors.stored());
     }
     if (factors.leading() != 0 && leading != null) {
       put(parts, leading.unit(), factors.leading() * leading.force());
@@ -145,12 +143,14 @@ public final class Inquiry {
 
   /** The answer to a combination at one level, feet free to lift. */
   public FrameResult solve(JointLevel level, Factors factors, Stand leading) {
-    return settled.computeIfAbsent(
-        new Solved(level, factors, leading),
-        key -> {
-          LevelAnalysis analysis = at(level);
-          return analysis.settled(combination(analysis, factors, leading));
-        });
+    return settled
+        .computeIfAbsent(new Mixed(level, factors), mixed -> new IdentityHashMap<>())
+        .computeIfAbsent(
+            leading,
+            stand -> {
+              LevelAnalysis analysis = at(level);
+              return analysis.settled(combination(analysis, factors, stand));
+            });
   }
 
   /**
@@ -162,8 +162,11 @@ public final class Inquiry {
    */
   public double[] read(
       JointLevel level, Factors factors, Stand leading, Function<FrameResult, double[]> reading) {
-    Solved key = new Solved(level, factors, leading);
-    if (!pressing.computeIfAbsent(key, k -> allFeetPress(level, factors, leading))) {
+    boolean pressed =
+        pressing
+            .computeIfAbsent(new Mixed(level, factors), mixed -> new IdentityHashMap<>())
+            .computeIfAbsent(leading, stand -> allFeetPress(level, factors, stand));
+    if (!pressed) {
       return reading.apply(solve(level, factors, leading));
     }
     return addedUp(level, factors, leading, reading);

@@ -47,21 +47,30 @@ public final class LdlPattern {
    *     branches of the elimination tree are moved next to each other, which changes no fill
    */
   public static LdlPattern of(SparseSymmetric matrix, int[] wanted) {
+    return of(matrix, wanted, wanted.length <= SMALL ? ZEROS_WHEN_SMALL : ZEROS);
+  }
+
+  /** The same without joining columns at the price of zeros, for {@link LdlLanes}. */
+  static LdlPattern exact(SparseSymmetric matrix, int[] wanted) {
+    return of(matrix, wanted, 0);
+  }
+
+  private static LdlPattern of(SparseSymmetric matrix, int[] wanted, double zeros) {
     ColumnTree first = new ColumnTree(matrix, wanted);
     int[] post = first.postorder();
     int[] order = new int[wanted.length];
     for (int k = 0; k < order.length; k++) {
       order[k] = wanted[post[k]];
     }
-    return new LdlPattern(matrix, order, new ColumnTree(matrix, order));
+    return new LdlPattern(matrix, order, new ColumnTree(matrix, order), zeros);
   }
 
-  private LdlPattern(SparseSymmetric matrix, int[] order, ColumnTree tree) {
+  private LdlPattern(SparseSymmetric matrix, int[] order, ColumnTree tree, double zeros) {
     this.size = order.length;
     this.order = order;
     this.like = matrix;
     this.structuralEntries = Arrays.stream(tree.count()).sum();
-    this.first = groups(tree);
+    this.first = groups(tree, zeros);
     int groups = first.length - 1;
     this.groupOf = new int[size];
     for (int g = 0; g < groups; g++) {
@@ -83,8 +92,7 @@ public final class LdlPattern {
   }
 
   /** Joins columns into groups as long as this adds few zeros. */
-  private int[] groups(ColumnTree tree) {
-    double allowed = size <= SMALL ? ZEROS_WHEN_SMALL : ZEROS;
+  private int[] groups(ColumnTree tree, double allowed) {
     int[] start = new int[size + 1];
     int[] width = new int[size + 1];
     long[] exact = new long[size + 1];
@@ -99,12 +107,12 @@ public final class LdlPattern {
       while (n > 1 && parent[start[n - 1] - 1] == start[n - 1]) {
         int joined = width[n - 2] + width[n - 1];
         long stored = joined * (joined + 1L) / 2 + (long) joined * count[k];
-        long true1 = exact[n - 2] + exact[n - 1];
-        if (stored - true1 > allowed * stored) {
+        long wanted = exact[n - 2] + exact[n - 1];
+        if (stored - wanted > allowed * stored) {
           break;
         }
         width[n - 2] = joined;
-        exact[n - 2] = true1;
+        exact[n - 2] = wanted;
         n--;
       }
     }

@@ -41,4 +41,32 @@ final class Strips {
       y[i] *= factor;
     }
   }
+
+  /** y -= a b, number by number. */
+  static void subtractProduct(double[] y, double[] a, double[] b) {
+    for (int i = 0; i < y.length; i++) {
+      y[i] -= a[i] * b[i];
+    }
+  }
+
+  /** y -= a b + c d, number by number. */
+  static void subtractProducts(double[] y, double[] a, double[] b, double[] c, double[] d) {
+    for (int i = 0; i < y.length; i++) {
+      y[i] -= a[i] * b[i] + c[i] * d[i];
+    }
+  }
+
+  /** y = a b, number by number. */
+  static void product(double[] y, double[] a, double[] b) {
+    for (int i = 0; i < y.length; i++) {
+      y[i] = a[i] * b[i];
+    }
+  }
+
+  /** y += factor a, number by number. */
+  static void add(double[] y, double factor, double[] a) {
+    for (int i = 0; i < y.length; i++) {
+      y[i] += factor * a[i];
+    }
+  }
 }

@@ -49,11 +49,14 @@ public final class Examination {
         behind.terms());
   }
 
-  /** The model of the most used check that rests on one, then the worst of each other topic. */
+  /** The model of the governing check that rests on one, then the worst of each other topic. */
   public List<GoverningModel> governingModels() {
     Map<Topic, GoverningModel> byTopic = new LinkedHashMap<>();
     List<CheckResult.Checked> byUse = new ArrayList<>(result.checked());
-    byUse.sort(Comparator.comparingDouble(CheckResult.Checked::utilisation).reversed());
+    byUse.sort(
+        Comparator.comparing(CheckResult.Checked::verdict)
+            .thenComparingDouble(CheckResult.Checked::utilisation)
+            .reversed());
     for (CheckResult.Checked check : byUse) {
       if (!byTopic.containsKey(check.topic())) {
         model(check).ifPresent(model -> byTopic.put(check.topic(), model));

@@ -16,6 +16,7 @@ import org.stoutwork.quantity.Measure;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
+import org.stoutwork.result.Utilisation;
 import org.stoutwork.result.Verdict;
 import org.stoutwork.wood.time.DurationClass;
 
@@ -43,8 +44,9 @@ record JointFinding(
     double use =
         limit.nature() == JointLimit.Nature.RULE ? 1 : inquiry.plan().criteria().strengthUse();
     StiffnessRange range =
-        inquiry.range(
-            level -> at(inquiry, strengths, level.level(), false).limit().utilisation() / use);
+        Utilisation.printable(
+            inquiry.range(
+                level -> at(inquiry, strengths, level.level(), false).limit().utilisation() / use));
     Met met = at(inquiry, strengths, JointLevel.MEAN, true);
     JointLimit mean = met.limit();
     boolean rule = limit.nature() == JointLimit.Nature.RULE;
@@ -58,12 +60,14 @@ record JointFinding(
             title + ": " + limit.place(),
             new Measure(mean.demand(), mean.unit()),
             new Measure(mean.capacity() * use, mean.unit()),
-            range.largest(),
+            rule ? Utilisation.printable(mean.utilisation()) : range.largest(),
             rule ? Optional.empty() : Optional.of(range),
             rule ? "how the joint is made" : leading == null ? factors.words() : leading.words(),
             rule ? "" : factors.words(),
             rule ? Verdict.of(mean.utilisation()) : Verdict.of(range),
-            rule ? "A rule of making: the least that is asked for, against what is there." : "",
+            rule
+                ? "A rule of making: the least that is asked for, against what is there."
+                : Utilisation.noted("", range),
             UsePart.after(
                 new JointPreface(inquiry, rail, post, duration)
                     .before(mean.working(), met.forces()),

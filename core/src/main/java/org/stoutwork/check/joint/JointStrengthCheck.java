@@ -13,8 +13,8 @@ import org.stoutwork.assembly.JointSpot;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
+import org.stoutwork.check.MissingValues;
 import org.stoutwork.check.Stand;
-import org.stoutwork.check.member.MissingValues;
 import org.stoutwork.joint.capacity.JointCapacities;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.setting.JointForces;
@@ -25,7 +25,8 @@ import org.stoutwork.wood.time.DurationClass;
 
 /**
  * The strength of every joint in every way that it can fail. Joints of one kind between parts of
- * one kind are reported together: the one that is used most stands for them.
+ * one kind are reported together: the one that is used most stands for them. The opening of a
+ * shoulder, by which nothing fails, is not judged: what it softens is in the joint's stiffness.
  */
 public final class JointStrengthCheck {
 
@@ -106,6 +107,9 @@ public final class JointStrengthCheck {
               forces,
               false);
       for (JointLimit limit : limits) {
+        if (limit.nature() == JointLimit.Nature.SERVICE) {
+          continue;
+        }
         String group = spot.kind().words() + "/" + limit.failure() + "/" + limit.place();
         JointFinding old = worst.get(group);
         if (old == null || limit.utilisation() > old.limit().utilisation()) {

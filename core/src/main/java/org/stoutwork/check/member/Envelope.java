@@ -8,6 +8,8 @@ import org.stoutwork.action.Factors;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.analysis.solve.MemberResult;
 import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.assembly.Part;
+import org.stoutwork.assembly.PartKind;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
@@ -47,11 +49,9 @@ final class Envelope {
     this.inquiry = inquiry;
     this.cuts = cuts;
     LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
-    this.permanent = of(mean.alone(mean.loads().permanent()));
+    this.permanent = of(mean.alone(mean.permanent()));
     this.stored =
-        mean.loads().storesAnything()
-            ? of(mean.alone(mean.loads().stored()))
-            : new double[cuts.size()][6];
+        mean.loads().storesAnything() ? of(mean.alone(mean.stored())) : new double[cuts.size()][6];
     collect();
   }
 
@@ -92,6 +92,28 @@ final class Envelope {
     }
     mixes.add(mix);
     forces.add(sum);
+  }
+
+  /**
+   * The greatest push on all legs together over the greatest push on one of them: what the hardest
+   * pressed leg is held up by. The two greatest need not come together; taking them so is on the
+   * safe side, for it makes the leg longer.
+   */
+  double sharesOfLegs() {
+    double one = 0;
+    double all = 0;
+    for (double[][] of : forces) {
+      Map<String, Double> byLeg = new HashMap<>();
+      for (int cut = 0; cut < of.length; cut++) {
+        Part part = cuts.get(cut).part();
+        if (part.kind() == PartKind.LEG) {
+          byLeg.merge(part.name(), -of[cut][0], Math::max);
+        }
+      }
+      one = Math.max(one, byLeg.values().stream().reduce(0.0, Math::max));
+      all = Math.max(all, byLeg.values().stream().reduce(0.0, Double::sum));
+    }
+    return one > 0 ? Math.max(1, all / one) : 1;
   }
 
   int size() {

@@ -3,6 +3,7 @@ package org.stoutwork.report.command;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.stoutwork.check.LooseBench;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.report.file.bench.BenchFile;
 import org.stoutwork.report.file.bench.BenchFileReader;
 import org.stoutwork.report.file.tree.UnreadableFile;
@@ -27,7 +28,7 @@ import picocli.CommandLine.Parameters;
       "2 wrong input or arguments, 3 analysis refused (a part can move without",
       "resistance) or a fault of the program.",
       "",
-      "Example: stoutwork check bench.yaml --results bench-results.json"
+      "Example: stoutwork check bench.yaml --sheet bench-sheet.pdf"
     })
 final class CheckCommand implements Callable<Integer> {
 
@@ -37,14 +38,6 @@ final class CheckCommand implements Callable<Integer> {
   private String input;
 
   @Mixin private CheckOutputs outputs;
-
-  @Option(
-      names = "--units",
-      paramLabel = "si|inch-pound",
-      defaultValue = "si",
-      converter = UnitSystem.Converter.class,
-      description = "Units of the summary; si if not given. Results are always in SI units.")
-  private UnitSystem units;
 
   @Option(
       names = "--full",
@@ -62,7 +55,11 @@ final class CheckCommand implements Callable<Integer> {
     Examination examination = examine(file);
     targets.write(examination, console);
     CheckSummary.print(
-        examination.result(), units, full, targets.words(), console.people(targets.dataOnOut()));
+        examination.result(),
+        outputs.units(),
+        full,
+        targets.words(),
+        console.people(targets.dataOnOut()));
     return examination.result().verdict() == Verdict.INADEQUATE
         ? ExitCode.INADEQUATE
         : ExitCode.DONE;
@@ -77,8 +74,10 @@ final class CheckCommand implements Callable<Integer> {
       if (!self.holds()) {
         throw new Ending(
             ExitCode.REFUSED,
-            "the analysis does not balance and was thrown away: equilibrium error %.2g, reciprocity error %.2g; at most %.0g is allowed"
-                .formatted(self.equilibriumError(), self.reciprocityError(), SelfCheck.ALLOWED));
+            "the analysis does not balance and was thrown away: equilibrium error "
+                + Writing.number(self.equilibriumError(), 2)
+                + ", reciprocity error "
+                + Writing.number(self.reciprocityError(), 2));
       }
       return examination;
     } catch (LooseBench loose) {

@@ -12,12 +12,22 @@ import java.util.Optional;
 import java.util.Set;
 import org.stoutwork.report.file.result.ModelFile;
 import org.stoutwork.report.file.result.ResultWriter;
+import org.stoutwork.report.sheet.Paper;
+import org.stoutwork.report.sheet.bench.BenchSheet;
+import org.stoutwork.report.sheet.bench.SheetOptions;
+import org.stoutwork.report.units.UnitSystem;
 import org.stoutwork.study.Examination;
 import org.stoutwork.study.GoverningModel;
 import picocli.CommandLine.Option;
 
-/** The options of {@code check} that say where data go. */
+/** The options of {@code check} that say what is written, where and how. */
 final class CheckOutputs {
+
+  @Option(
+      names = "--sheet",
+      paramLabel = "OUT.pdf",
+      description = "Write the check sheet, to be followed line by line and signed.")
+  private String sheet;
 
   @Option(
       names = "--results",
@@ -29,25 +39,66 @@ final class CheckOutputs {
       names = "--model",
       paramLabel = "OUT.json",
       description = {
-        "Write the frame behind the most used check as a frame file: joints at their mean"
+        "Write the frame behind the governing check as a frame file: joints at their mean"
             + " stiffness, the governing loads where they stand. Into a directory: one frame"
             + " file for the governing check of each topic."
       })
   private String model;
 
+  @Option(
+      names = "--paper",
+      paramLabel = "a4|letter",
+      defaultValue = "a4",
+      converter = PaperWord.class,
+      description = "Paper of the sheet; a4 if not given.")
+  private Paper paper;
+
+  @Option(
+      names = "--units",
+      paramLabel = "si|inch-pound",
+      defaultValue = "si",
+      converter = UnitsWord.class,
+      description =
+          "Units of the summary and the sheet; si if not given. Workings, results and models are"
+              + " always in SI units.")
+  private UnitSystem units;
+
+  /** Reads the name of a paper. */
+  static final class PaperWord extends OneOf<Paper> {
+    PaperWord() {
+      super(Map.of("a4", Paper.A4, "letter", Paper.LETTER));
+    }
+  }
+
+  /** Reads the name of a system of units. */
+  static final class UnitsWord extends OneOf<UnitSystem> {
+    UnitsWord() {
+      super(Map.of("si", UnitSystem.SI, "inch-pound", UnitSystem.INCH_POUND));
+    }
+  }
+
+  UnitSystem units() {
+    return units;
+  }
+
   /** Checks every name before the work is done. */
   Targets targets(Path input) throws Ending {
     Optional<Target> toResults =
         results == null ? Optional.empty() : Optional.of(Target.of(results));
+    Optional<Path> toSheet = sheet == null ? Optional.empty() : Optional.of(file("--sheet", sheet));
     Optional<Path> toModel = model == null ? Optional.empty() : Optional.of(file("--model", model));
     Set<Path> taken = new HashSet<>();
     if (toResults.isPresent() && toResults.get().file().isPresent()) {
       reserve(toResults.get().file().get(), input, taken);
     }
+    if (toSheet.isPresent()) {
+      reserve(toSheet.get(), input, taken);
+    }
     if (toModel.isPresent() && !Files.isDirectory(toModel.get())) {
       reserve(toModel.get(), input, taken);
     }
-    return new Targets(toResults, toModel);
+    return new Targets(
+        toSheet, toResults, toModel, new SheetOptions(paper, units, Version.number()));
   }
 
   private static Path file(String option, String name) throws Ending {
@@ -69,10 +120,13 @@ final class CheckOutputs {
   /**
    * Where data go.
    *
+   * @param sheet to a file
    * @param results to a file or standard output
    * @param model to a file or a directory
+   * @param options of the sheet
    */
-  record Targets(Optional<Target> results, Optional<Path> model) {
+  record Targets(
+      Optional<Path> sheet, Optional<Target> results, Optional<Path> model, SheetOptions options) {
 
     /** Whether standard output carries data. */
     boolean dataOnOut() {
@@ -82,6 +136,7 @@ final class CheckOutputs {
     /** What was written, for the summary. */
     List<String> words() {
       List<String> words = new ArrayList<>();
+      sheet.ifPresent(path -> words.add("Sheet: " + path));
       results.flatMap(Target::file).ifPresent(path -> words.add("Results: " + path));
       model.ifPresent(path -> words.add("Model: " + path));
       return words;
@@ -90,6 +145,9 @@ final class CheckOutputs {
     /** Makes everything first, so that a fault leaves no output half done; then writes. */
     void write(Examination examination, Console console) throws Ending {
       Map<Path, byte[]> files = new LinkedHashMap<>();
+      if (sheet.isPresent()) {
+        files.put(sheet.get(), BenchSheet.pdf(examination.result(), options));
+      }
       if (model.isPresent()) {
         models(examination, model.get(), files);
       }

@@ -5,7 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import org.stoutwork.quantity.Unit;
+import org.stoutwork.report.units.Amounts;
+import org.stoutwork.report.units.UnitSystem;
 import org.stoutwork.result.BenchResult;
 import org.stoutwork.result.Caution;
 import org.stoutwork.result.CheckResult;
@@ -23,13 +24,13 @@ final class CheckSummary {
   private static final int INDENT = 2 + PlainBar.WIDTH + 1;
 
   private final BenchResult result;
-  private final UnitSystem units;
+  private final Amounts amounts;
   private final boolean full;
   private final List<String> lines = new ArrayList<>();
 
   private CheckSummary(BenchResult result, UnitSystem units, boolean full) {
     this.result = result;
-    this.units = units;
+    this.amounts = new Amounts(units);
     this.full = full;
   }
 
@@ -60,7 +61,7 @@ final class CheckSummary {
     list(Verdict.ADEQUATE, "Adequate, the most used first");
     counts();
     result.racking().forEach(this::racking);
-    lines.add("Mass: " + units.text(result.massKg(), Unit.KG) + " with what is fixed to it");
+    lines.add("Mass: " + amounts.mass(result.massKg()) + " with what is fixed to it");
     defaults();
     cautions();
     return lines;
@@ -77,12 +78,12 @@ final class CheckSummary {
     CheckResult.Checked worst = result.worst();
     String governs = worst.title() + ", " + worst.part();
     lines.addAll(TextFlow.lines("Governs: ", 9, governs));
-    lines.addAll(TextFlow.lines("  where: ", 9, worst.place()));
-    lines.addAll(TextFlow.lines("  under: ", 9, worst.load()));
+    lines.addAll(TextFlow.lines("  where: ", 9, amounts.inWords(worst.place())));
+    lines.addAll(TextFlow.lines("  under: ", 9, amounts.inWords(worst.load())));
     String figures =
-        units.text(worst.demand().value(), worst.demand().unit())
+        amounts.of(worst.demand())
             + " of "
-            + units.text(worst.capacity().value(), worst.capacity().unit())
+            + amounts.of(worst.capacity())
             + worst.range().map(r -> range(r)).orElse("");
     lines.addAll(TextFlow.lines("  uses:  ", 9, figures));
     lines.add("");
@@ -127,14 +128,17 @@ final class CheckSummary {
 
   private void counts() {
     lines.add(
-        "%d checks: %d adequate, %d marginal, %d inadequate"
-            .formatted(
-                result.checked().size(),
-                count(Verdict.ADEQUATE),
-                count(Verdict.MARGINAL),
-                count(Verdict.INADEQUATE)));
+        String.format(
+            Locale.ROOT,
+            "%d checks: %d adequate, %d marginal, %d inadequate",
+            result.checked().size(),
+            count(Verdict.ADEQUATE),
+            count(Verdict.MARGINAL),
+            count(Verdict.INADEQUATE)));
     for (CheckResult.NotChecked open : result.notChecked()) {
-      lines.addAll(TextFlow.lines("Not checked: ", 13, open.title() + ": " + open.reason()));
+      lines.addAll(
+          TextFlow.lines(
+              "Not checked: ", 13, open.title() + ": " + amounts.inWords(open.reason())));
     }
   }
 
@@ -147,18 +151,20 @@ final class CheckSummary {
     String spread =
         k.largest() - k.smallest() < 1e-6 * k.mean()
             ? ""
-            : " (%s to %s)"
-                .formatted(
-                    units.text(k.smallest(), Unit.N_PER_MM),
-                    units.text(k.largest(), Unit.N_PER_MM));
+            : " (%s to %s)".formatted(stiffness(k.smallest()), stiffness(k.largest()));
     String text =
-        "%s%s, sways %s under %s"
+        "%s%s %s, sways %s under %s"
             .formatted(
-                units.text(k.mean(), Unit.N_PER_MM),
+                stiffness(k.mean()),
                 spread,
-                units.text(racking.sway().mean(), Unit.MM),
-                units.text(racking.force(), Unit.N));
+                amounts.swayStiffnessUnit(),
+                amounts.movement(racking.sway().mean()),
+                amounts.force(racking.force()));
     lines.addAll(TextFlow.lines("Racking " + racking.way().words() + ": ", 2, text));
+  }
+
+  private String stiffness(double value) {
+    return amounts.bareSwayStiffness(value);
   }
 
   private void defaults() {
@@ -177,7 +183,9 @@ final class CheckSummary {
               d ->
                   lines.addAll(
                       TextFlow.lines(
-                          "  ", 4, d.key() + ": " + d.value() + " (" + d.reason() + ")")));
+                          "  ",
+                          4,
+                          amounts.inWords(d.key() + ": " + d.value() + " (" + d.reason() + ")"))));
     }
   }
 
@@ -187,7 +195,7 @@ final class CheckSummary {
     for (Caution caution : result.cautions()) {
       if (full || caution.severity() == Severity.WARNING) {
         String head = caution.severity() + " " + caution.code() + "  ";
-        lines.addAll(TextFlow.lines(head, 2, caution.message()));
+        lines.addAll(TextFlow.lines(head, 2, amounts.inWords(caution.message())));
       } else {
         left++;
       }
