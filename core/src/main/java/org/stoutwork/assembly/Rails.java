@@ -73,7 +73,7 @@ final class Rails {
     double from = Layout.frontLegY(frame) + clear;
     double to = Layout.backLegY(frames.bench, frame) - clear;
     List<Chain.Stop> stops = new ArrayList<>();
-    bearing.on(
+    bearing.onLeg(
         index,
         frames.leg(StretcherLine.FRONT, index).level(rail.centreAt().mm()),
         Layout.frontLegY(frame),
@@ -85,7 +85,7 @@ final class Rails {
         bearing.on(index, stop.node(), y, rail);
       }
     }
-    bearing.on(
+    bearing.onLeg(
         index,
         frames.leg(StretcherLine.BACK, index).level(rail.centreAt().mm()),
         Layout.backLegY(frames.bench, frame),

@@ -28,8 +28,9 @@ final class TopBearing {
    * @param node on the rail
    * @param y across the bench, mm
    * @param rail that carries
+   * @param screwed whether the rail's screws hold the top here; on a leg it only rests
    */
-  private record Place(int frame, String node, double y, Rail rail) {}
+  private record Place(int frame, String node, double y, Rail rail, boolean screwed) {}
 
   private final FrameAssembly frames;
   private final List<Place> places = new ArrayList<>();
@@ -38,8 +39,14 @@ final class TopBearing {
     this.frames = frames;
   }
 
+  /** The top rests on a rail and is screwed to it. */
   void on(int frame, String node, double y, Rail rail) {
-    places.add(new Place(frame, node, y, rail));
+    places.add(new Place(frame, node, y, rail, true));
+  }
+
+  /** The top rests on a leg; no screw holds it there, so that a leg may turn under it. */
+  void onLeg(int frame, String node, double y, Rail rail) {
+    places.add(new Place(frame, node, y, rail, false));
   }
 
   void build(double height) {
@@ -59,9 +66,14 @@ final class TopBearing {
   private void post(Place place) {
     int line = frames.grid.lineNear(place.y());
     int station = frames.grid.stationNear(frames.bench.endFrames().get(place.frame()).at().mm());
-    long sharing = places.stream().filter(p -> p.frame() == place.frame()).count();
-    double k = screwSlip(place.rail()) * frames.bench.top().fixing().perRail() / sharing;
+    double k = place.screwed() ? screws(place) : 0;
     post(place.node(), TopStrips.node(line, station), k, k);
+  }
+
+  /** The share of one place in the resistance of the rail's screws to sliding, N/mm. */
+  private double screws(Place place) {
+    long sharing = places.stream().filter(p -> p.frame() == place.frame() && p.screwed()).count();
+    return screwSlip(place.rail()) * frames.bench.top().fixing().perRail() / sharing;
   }
 
   private double screwSlip(Rail rail) {
