@@ -190,9 +190,8 @@ class CheckCommandTest {
         input,
         BENCH
             + """
-            endFrames:
-              topRail: {joint: {kind: bridle, hold: dry}}
-              bottomRail: none
+            stretchers:
+              - {line: both, joint: {kind: bridle, hold: dry}}
             """);
     Run run = check(input);
     assertEquals(3, run.exitCode(), run.out() + run.err());
