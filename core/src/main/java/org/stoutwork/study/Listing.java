@@ -105,7 +105,7 @@ final class Listing {
     Map<String, Set<String>> uses = new LinkedHashMap<>();
     for (Part part : inquiry.at(JointLevel.MEAN).model().parts()) {
       uses.computeIfAbsent(part.wood(), w -> new LinkedHashSet<>())
-          .add(part.kind().words() + (part.kind().words().equals("top") ? "" : "s"));
+          .add(several(part.kind().words()));
     }
     List<MaterialLine> out = new ArrayList<>();
     inquiry
@@ -120,6 +120,14 @@ final class Listing {
                         String.join(", ", uses.getOrDefault(key, Set.of("layers"))),
                         values(key))));
     return out;
+  }
+
+  private static String several(String part) {
+    return switch (part) {
+      case "top" -> part;
+      case "foot" -> "feet";
+      default -> part + "s";
+    };
   }
 
   private static String name(Timber timber) {

@@ -30,6 +30,9 @@ final class BenchView {
   private final TextMeasure measure;
   private final Sketch sketch = new Sketch();
 
+  /** Drawn last, so that no line runs through them. */
+  private final List<Mark> letters = new ArrayList<>();
+
   BenchView(Side side, double denominator, TextMeasure measure) {
     this.side = side;
     this.view = new View(new Point(0, 0), denominator);
@@ -85,7 +88,7 @@ final class BenchView {
     nearest.sort(Comparator.comparingDouble(side::nearness).reversed());
     for (Box box : nearest) {
       if (wanted.contains(box.mark()) && done.add(box.mark())) {
-        sketch.add(
+        letters.addAll(
             balloons.on(Bounds.around(corners(box)), box.mark(), box.kind() == Box.Kind.FOOT));
       }
     }
@@ -124,11 +127,14 @@ final class BenchView {
     sketch.add(
         ViewTitle.at(
             new Point(reach.left(), reach.top() - 4), side.title(), view.scale(), 10, measure));
+    sketch.add(letters);
     return sketch.marks();
   }
 
   private Bounds reach() {
-    return Extent.of(sketch.marks(), measure);
+    List<Mark> all = new ArrayList<>(sketch.marks());
+    all.addAll(letters);
+    return Extent.of(all, measure);
   }
 
   View view() {

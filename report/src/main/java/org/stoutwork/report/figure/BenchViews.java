@@ -1,6 +1,7 @@
 package org.stoutwork.report.figure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +32,7 @@ public final class BenchViews {
   };
   private static final double GAP = 6;
   private static final int MOST_HEIGHTS = 4;
+  private static final double MOST_LARGER = 2.5;
 
   private final Bench bench;
   private final PartList parts;
@@ -65,10 +67,12 @@ public final class BenchViews {
     BenchViews views = new BenchViews(bench, parts, amounts, measure);
     for (double scale : SCALES) {
       for (boolean beside : new boolean[] {true, false}) {
-        Sketch all = views.together(scale, beside);
-        Bounds reach = Extent.of(all.marks(), measure);
-        if (reach.width() <= width && reach.height() <= height) {
-          return all.fitted(measure, 0);
+        for (double endScale : endScales(scale)) {
+          Sketch all = views.together(scale, endScale, beside);
+          Bounds reach = Extent.of(all.marks(), measure);
+          if (reach.width() <= width && reach.height() <= height) {
+            return all.fitted(measure, 0);
+          }
         }
       }
     }
@@ -76,23 +80,29 @@ public final class BenchViews {
         "the bench is too large for a drawing of " + width + " mm by " + height + " mm");
   }
 
-  private Sketch together(double scale, boolean beside) {
+  /** The end is narrow: it may be drawn larger than the long views, the largest first. */
+  private static List<Double> endScales(double scale) {
+    return Arrays.stream(SCALES)
+        .filter(s -> s <= scale && s >= scale / MOST_LARGER)
+        .boxed()
+        .toList();
+  }
+
+  private Sketch together(double scale, double endScale, boolean beside) {
     List<Mark> front = front(scale);
-    List<Mark> end = end(scale);
+    List<Mark> end = end(endScale);
     List<Mark> plan = plan(scale);
     Bounds f = Extent.of(front, measure);
     Bounds p = Extent.of(plan, measure);
     Bounds e = Extent.of(end, measure);
     Sketch all = new Sketch();
     all.add(front);
-    double low = f.bottom();
+    double down = f.bottom() + GAP - p.top();
+    move(plan, 0, down, all);
     if (beside) {
-      move(end, f.right() + GAP - e.left(), 0, all);
-      low = Math.max(low, e.bottom());
-      move(plan, 0, low + GAP - p.top(), all);
+      double right = Math.max(f.right(), p.right()) + GAP - e.left();
+      move(end, right, f.top() - e.top(), all);
     } else {
-      double down = low + GAP - p.top();
-      move(plan, 0, down, all);
       move(end, f.left() - e.left(), p.bottom() + down + GAP - e.top(), all);
     }
     return all;

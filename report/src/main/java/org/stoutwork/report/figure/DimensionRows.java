@@ -2,10 +2,14 @@ package org.stoutwork.report.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.stoutwork.report.drawing.Bounds;
 import org.stoutwork.report.drawing.Extent;
+import org.stoutwork.report.drawing.Fill;
+import org.stoutwork.report.drawing.Ink;
 import org.stoutwork.report.drawing.Mark;
 import org.stoutwork.report.drawing.Point;
+import org.stoutwork.report.drawing.Sketch;
 import org.stoutwork.report.drawing.TextMeasure;
 import org.stoutwork.report.drawing.draughting.Dimensions;
 
@@ -91,8 +95,22 @@ final class DimensionRows {
     return Math.min(a[1], b[1]) - Math.max(a[0], b[0]) > 1.1;
   }
 
-  /** The dimensions so far. */
+  /** The dimensions so far: their lines, then their figures on a white ground over all lines. */
   List<Mark> marks() {
-    return List.copyOf(marks);
+    List<Mark> lines = new ArrayList<>();
+    List<Mark> figures = new ArrayList<>();
+    for (Mark mark : marks) {
+      if (mark instanceof Mark.Label) {
+        Bounds b = Extent.of(mark, measure);
+        List<Point> ground =
+            Sketch.corners(new Point(b.left(), b.top()), new Point(b.right(), b.bottom()));
+        figures.add(new Mark.Polygon(ground, Fill.of(Ink.WHITE), Optional.empty()));
+        figures.add(mark);
+      } else {
+        lines.add(mark);
+      }
+    }
+    lines.addAll(figures);
+    return lines;
   }
 }

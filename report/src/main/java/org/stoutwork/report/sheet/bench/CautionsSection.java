@@ -69,15 +69,23 @@ final class CautionsSection {
 
   private static String measured(Matter m, Racking r) {
     StiffnessRange k = r.stiffness();
-    String soft = m.amounts().movement(TEST_PULL / k.low());
     String stiff = m.amounts().movement(TEST_PULL / k.high());
-    String between = soft.equals(stiff) ? "about " + soft : "between " + stiff + " and " + soft;
+    boolean folds = r.amplification().largest() >= Shown.MOST;
+    String soft = folds ? "" : m.amounts().movement(TEST_PULL / k.low());
+    String between =
+        folds
+            ? "at least " + stiff
+            : soft.equals(stiff) ? "about " + soft : "between " + stiff + " and " + soft;
+    String more =
+        folds
+            ? ". With joints as soft as they may be it would fold: brace it before anybody uses it."
+            : ". More means softer joints than this sheet takes.";
     return "Measure before first use: a steady pull of "
         + Shown.plain(m.amounts().force(TEST_PULL))
         + " "
         + r.way().words()
         + " at the height of the top should move it "
         + Shown.plain(between)
-        + ". More means softer joints than this sheet takes.";
+        + more;
   }
 }

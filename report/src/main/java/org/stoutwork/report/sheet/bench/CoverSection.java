@@ -77,9 +77,13 @@ final class CoverSection {
   private static String governs(Matter m) {
     CheckResult.Checked worst = m.result().worst();
     String use = Shown.use(worst.utilisation());
+    boolean folds = worst.utilisation() > Shown.MOST;
     String ending =
         switch (worst.verdict()) {
-          case INADEQUATE -> "The demand is **" + use + "** times the capacity.";
+          case INADEQUATE ->
+              folds
+                  ? "Nothing is left to hold it."
+                  : "The demand is **" + use + "** times the capacity.";
           case MARGINAL -> "It uses **" + use + "** of the capacity: too close to call safe.";
           default -> "It uses **" + use + "** of the capacity.";
         };

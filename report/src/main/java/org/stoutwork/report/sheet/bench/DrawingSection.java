@@ -73,7 +73,11 @@ final class DrawingSection {
   }
 
   private static String wood(Matter m, String key) {
-    return Shown.plain(m.bench().timbers().get(key).wood().name());
+    return m.result().materials().stream()
+        .filter(material -> material.key().equals(key))
+        .map(material -> Shown.plain(material.name()))
+        .findFirst()
+        .orElse(Shown.plain(key));
   }
 
   private static String size(Matter m, List<Double> sizes) {

@@ -3,6 +3,7 @@ package org.stoutwork.report.sheet.bench;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import org.stoutwork.report.figure.DiagramDrawing;
 import org.stoutwork.report.figure.ShapeDrawing;
 import org.stoutwork.report.sheet.Bars;
@@ -95,10 +96,23 @@ final class ShapesSection {
           Shown.sentence(r.way().words()),
           Shown.plain(m.amounts().force(r.force())),
           three(r.stiffness(), v -> m.amounts().bareSwayStiffness(v)),
-          three(r.sway(), v -> bareMovement(m, v)),
-          three(r.amplification(), v -> bareFactor(v)));
+          folding(r, r.sway(), v -> bareMovement(m, v)),
+          folding(r, r.amplification(), v -> bareFactor(v)));
     }
     return List.of(Heading.of(2, "Racking"), table.build());
+  }
+
+  /** Where the weight that leans is more than the frame can hold there is no sway to print. */
+  private static String folding(Racking racking, StiffnessRange r, DoubleFunction<String> text) {
+    StiffnessRange a = racking.amplification();
+    if (a.largest() < Shown.MOST) {
+      return three(r, text);
+    }
+    return (a.low() < Shown.MOST ? text.apply(r.low()) : "folds")
+        + ", "
+        + (a.mean() < Shown.MOST ? text.apply(r.mean()) : "folds")
+        + ", "
+        + (a.high() < Shown.MOST ? text.apply(r.high()) : "folds");
   }
 
   private static String bareMovement(Matter m, double mm) {
@@ -110,7 +124,7 @@ final class ShapesSection {
     return org.stoutwork.quantity.Writing.number(value, 4);
   }
 
-  private static String three(StiffnessRange r, java.util.function.DoubleFunction<String> text) {
+  private static String three(StiffnessRange r, DoubleFunction<String> text) {
     return Shown.plain(
         Shown.matters(r)
             ? text.apply(r.low()) + ", " + text.apply(r.mean()) + ", " + text.apply(r.high())

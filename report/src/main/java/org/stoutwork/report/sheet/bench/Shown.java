@@ -11,6 +11,9 @@ import org.stoutwork.result.StiffnessRange;
 /** Small pieces of text and bars that several sections share. */
 final class Shown {
 
+  /** A utilisation beyond this says only that nothing holds. */
+  static final double MOST = 999;
+
   private static final double SAME = 5e-4;
 
   private Shown() {}
@@ -70,8 +73,8 @@ final class Shown {
 
   /** Two decimals, on the side of 0.90 and 1.00 on which the figure is. */
   static String use(double utilisation) {
-    if (utilisation > 999) {
-      return ">\u00a0999";
+    if (utilisation > MOST) {
+      return "over\u00a0999";
     }
     return Utilisation.twoDecimals(utilisation);
   }
