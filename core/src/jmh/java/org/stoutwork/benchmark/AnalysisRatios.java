@@ -20,7 +20,8 @@ import org.stoutwork.linear.SparseSymmetric;
 
 /**
  * Prints the table of ratios of the analysis, all contestants of one row interleaved in this one
- * virtual machine. Arguments: the rows wanted, all when none is named. A wrong answer ends the run.
+ * virtual machine, by processor time. Arguments: the rows wanted, all when none is named. A wrong
+ * answer ends the run.
  */
 public final class AnalysisRatios {
   private static final PrintStream OUT = new PrintStream(System.out, true, StandardCharsets.UTF_8);

@@ -1,16 +1,24 @@
 package org.stoutwork.benchmark;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.function.LongSupplier;
 
 /**
  * Times contestants side by side in one virtual machine, each round in shuffled order, so that a
  * noisy minute falls on all of them alike. Ratios are of medians.
+ *
+ * <p>What counts is the time that the measuring thread was given by the processor, so that a busy
+ * neighbour who takes the core away is not counted (one who shares its caches still is).
  */
 final class Contest {
   private static final long SAMPLE = 20_000_000L;
+  private static final long WARM = 700_000_000L;
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
   /**
    * Something to be timed.
@@ -62,11 +70,21 @@ final class Contest {
 
   private Contest() {}
 
+  /** Times contestants of one thread each, by processor time. */
   static List<Times> run(int rounds, List<Contestant> all) {
+    return run(rounds, all, THREADS::getCurrentThreadCpuTime);
+  }
+
+  /** Times contestants that use threads of their own, by the clock on the wall. */
+  static List<Times> byWall(int rounds, List<Contestant> all) {
+    return run(rounds, all, System::nanoTime);
+  }
+
+  private static List<Times> run(int rounds, List<Contestant> all, LongSupplier clock) {
     int n = all.size();
     long[] repeat = new long[n];
     for (int k = 0; k < n; k++) {
-      repeat[k] = warmUp(all.get(k).once());
+      repeat[k] = warmUp(all.get(k).once(), clock);
     }
     double[][] times = new double[n][rounds];
     Random random = new Random(n);
@@ -80,7 +98,7 @@ final class Contest {
         order[other] = held;
       }
       for (int k : order) {
-        times[k][round] = time(all.get(k).once(), repeat[k]) / (double) repeat[k];
+        times[k][round] = time(all.get(k).once(), repeat[k], clock) / (double) repeat[k];
       }
     }
     for (double[] t : times) {
@@ -91,26 +109,23 @@ final class Contest {
     return List.of(result);
   }
 
-  /** Runs until compiled (a second, or once when longer); returns repetitions for one sample. */
-  private static long warmUp(Work work) {
-    long begin = System.nanoTime();
-    long count = 0;
+  /** Runs until compiled, once at least; returns repetitions for one sample. */
+  private static long warmUp(Work work, LongSupplier clock) {
+    long begin = clock.getAsLong();
     long last;
     do {
-      last = time(work, 1);
-      count++;
-    } while (System.nanoTime() - begin < 1_000_000_000L);
-    double each = Math.min((double) last, (System.nanoTime() - begin) / (double) count);
-    return Math.max(1, (long) Math.ceil(SAMPLE / Math.max(1, each)));
+      last = time(work, 1, clock);
+    } while (clock.getAsLong() - begin < WARM);
+    return Math.max(1, SAMPLE / Math.max(1, last) + 1);
   }
 
-  private static long time(Work work, long repeat) {
+  private static long time(Work work, long repeat, LongSupplier clock) {
     double sum = 0;
-    long begin = System.nanoTime();
+    long begin = clock.getAsLong();
     for (long k = 0; k < repeat; k++) {
       sum += work.run();
     }
-    long taken = System.nanoTime() - begin;
+    long taken = clock.getAsLong() - begin;
     sink = sum;
     if (Double.isNaN(sink)) {
       throw new IllegalStateException("a timed path returned no number");

@@ -116,7 +116,7 @@ final class SweepRows {
         throw new IllegalStateException("two threads give other numbers than one");
       }
       List<Contest.Times> times =
-          Contest.run(
+          Contest.byWall(
               11,
               List.of(
                   new Contest.Contestant("baseline", () -> change.run(batches, 1)[9]),

@@ -143,7 +143,7 @@ class PanelPropertiesTest {
   void turning_the_wood_is_the_same_as_exchanging_the_sides(@ForAll("tops") Top top) {
     Panel panel = top.builder().report(top.x(0.45), top.y(0.3)).build();
     Panel turned =
-        Panel.builder("top", top.width(), top.length(), top.h())
+        Panel.builder("top", /* length= */ top.width(), /* width= */ top.length(), top.h())
             .material(top.material().turned())
             .mesh(new PanelMesh.Auto(8))
             .support(PanelSupport.knifeEdge(PanelLine.y(top.left() * top.length())))
