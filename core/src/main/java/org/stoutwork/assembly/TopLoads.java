@@ -9,6 +9,7 @@ import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.Vise;
 import org.stoutwork.bench.Weight;
+import org.stoutwork.quantity.Writing;
 
 /** The load cases of a bench model. Forces of one newton stand for actions of any size. */
 public final class TopLoads {
@@ -170,9 +171,9 @@ public final class TopLoads {
 
   /** A place on the top in words. */
   public String placeWords(int line, int station) {
-    return Math.round(grid.stations().get(station))
+    return Writing.fixed(grid.stations().get(station), 0)
         + " mm from the left end, "
-        + Math.round(grid.lines().get(line))
+        + Writing.fixed(grid.lines().get(line), 0)
         + " mm from the front edge";
   }
 }

@@ -27,8 +27,8 @@ final class RoomArrows {
       sheet.math          : drawing; quantity, working
       sheet.layout        : drawing, sheet, sheet.page, sheet.math; quantity, source, working
       pdf                 : drawing, sheet, sheet.page, sheet.layout
-      sheet.bench         : drawing, units, figure, sheet, sheet.layout, pdf; quantity, source,
-                            working, bench, action, result
+      sheet.bench         : drawing, units, figure, sheet, sheet.page, sheet.layout, pdf; quantity,
+                            source, working, wood.time, wood.moisture, bench, action, result
 
       file.tree           :
       file.field          : file.tree; quantity

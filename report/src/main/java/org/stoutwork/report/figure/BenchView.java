@@ -60,8 +60,7 @@ final class BenchView {
     }
     if (side != Side.PLAN) {
       Bounds reach = Extent.of(sketch.marks(), measure);
-      sketch.line(
-          new Point(reach.left(), 0), new Point(reach.right(), 0), Stroke.of(0.4, Ink.MID));
+      sketch.line(new Point(reach.left(), 0), new Point(reach.right(), 0), Stroke.of(0.4, Ink.MID));
     }
     return this;
   }
