@@ -178,10 +178,6 @@ class BenchLawsTest {
     assertTrue(compared > 15, "only " + compared);
   }
 
-  private static String turned(String key) {
-    return key.replace("front", "other").replace("back", "front").replace("other", "back");
-  }
-
   @Test
   void the_order_of_stretchers_changes_nothing() {
     BenchResult turned = with(b -> b.backFirst = true);
