@@ -53,11 +53,12 @@ public final class MemberStrength {
 
   private List<CheckResult> all() {
     List<CheckResult> out = new ArrayList<>();
-    groups().forEach(
-        (name, members) -> {
-          out.add(check(name, members, true));
-          out.add(check(name, members, false));
-        });
+    groups()
+        .forEach(
+            (name, members) -> {
+              out.add(check(name, members, true));
+              out.add(check(name, members, false));
+            });
     return out;
   }
 

@@ -95,7 +95,9 @@ class TogetherTest {
     double size = largest(u);
     for (int i = 0; i < u.length; i++) {
       assertEquals(
-          -2.5 * first.displacements()[i] + 0.8 * second.displacements()[i], u[i], agreement(frame, sum, sum) * size);
+          -2.5 * first.displacements()[i] + 0.8 * second.displacements()[i],
+          u[i],
+          agreement(frame, sum, sum) * size);
     }
     assertTrue(sum.contacts().stream().allMatch(ContactState::touching));
   }

@@ -32,8 +32,7 @@ class GoverningMemberTest {
   void the_quick_search_finds_what_looking_at_everything_finds(BenchSketch sketch) {
     Inquiry inquiry = new Inquiry(Benches.complete(sketch), Benches.TABLES);
     MemberStrength strength =
-        new MemberStrength(
-            inquiry, Sway.all(inquiry).stream().map(Sway.Found::racking).toList());
+        new MemberStrength(inquiry, Sway.all(inquiry).stream().map(Sway.Found::racking).toList());
     assertTrue(strength.groups().size() >= 10);
     strength
         .groups()

@@ -37,8 +37,7 @@ class TenonShearByHandTest {
     JointSetting setting =
         JointSetting.square(new Joint.Members(120, 45, 90, 70), stiffness, stiffness);
     TimberStrength strength =
-        new TimberStrength(
-            40, 24, 0.4, 27, 7, SHEAR_STRENGTH, 13.9, 590, 0.63, true, 12205, 103);
+        new TimberStrength(40, 24, 0.4, 27, 7, SHEAR_STRENGTH, 13.9, 590, 0.63, true, 12205, 103);
     return JointCapacities.utilisations(
             tenon,
             setting,

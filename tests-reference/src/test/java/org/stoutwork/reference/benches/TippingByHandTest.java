@@ -30,7 +30,11 @@ class TippingByHandTest {
                 .everyEndFrame(
                     f ->
                         f.legs(
-                            l -> l.along(mm(90)).across(mm(80)).frontInset(mm(20)).backInset(mm(20))))
+                            l ->
+                                l.along(mm(90))
+                                    .across(mm(80))
+                                    .frontInset(mm(20))
+                                    .backInset(mm(20))))
                 .endFrame(f -> f.at(mm(300)))
                 .endFrame(f -> f.at(mm(1400)))
                 .action(
