@@ -14,9 +14,9 @@ public final class MissingValues {
   /** The first of the values that is missing, as a sentence; empty if all are there. */
   public static String of(Inquiry inquiry, String wood, List<DesignQuantity> needed) {
     for (DesignQuantity what : needed) {
-      Found found = inquiry.strengths().explain(wood, DurationClass.SHORT, what, Pad.blank());
-      if (found instanceof Found.Missing missing) {
-        return missing.sentence();
+      if (inquiry.strengths().value(wood, DurationClass.SHORT, what).isEmpty()) {
+        Found found = inquiry.strengths().explain(wood, DurationClass.SHORT, what, Pad.blank());
+        return ((Found.Missing) found).sentence();
       }
     }
     return "";

@@ -1,6 +1,7 @@
 package org.stoutwork.check.member;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,7 @@ public final class MemberStrength {
   private final List<Cut> cuts;
   private final Envelope envelope;
 
-  private MemberStrength(Inquiry inquiry, List<Racking> racking) {
+  MemberStrength(Inquiry inquiry, List<Racking> racking) {
     this.inquiry = inquiry;
     this.cuts = Cuts.of(inquiry.at(JointLevel.MEAN).model());
     this.envelope = new Envelope(inquiry, cuts);
@@ -42,17 +43,22 @@ public final class MemberStrength {
   }
 
   /** Parts that are checked as one: each by itself, the strips of the top by their direction. */
-  private List<CheckResult> all() {
+  Map<String, List<Integer>> groups() {
     Map<String, List<Integer>> groups = new LinkedHashMap<>();
     for (int i = 0; i < cuts.size(); i++) {
       groups.computeIfAbsent(groupOf(cuts.get(i).part()), g -> new ArrayList<>()).add(i);
     }
+    return groups;
+  }
+
+  private List<CheckResult> all() {
     List<CheckResult> out = new ArrayList<>();
-    groups.forEach(
-        (name, members) -> {
-          out.add(check(name, members, true));
-          out.add(check(name, members, false));
-        });
+    groups()
+        .forEach(
+            (name, members) -> {
+              out.add(check(name, members, true));
+              out.add(check(name, members, false));
+            });
     return out;
   }
 
@@ -68,7 +74,7 @@ public final class MemberStrength {
   }
 
   /** Where and under what a group is used most. */
-  private record Worst(int cut, int mix, double use) {}
+  record Worst(int cut, int mix, double use) {}
 
   private CheckResult check(String group, List<Integer> members, boolean bending) {
     Part part = cuts.get(members.get(0)).part();
@@ -79,30 +85,49 @@ public final class MemberStrength {
     if (!missing.isEmpty()) {
       return new CheckResult.NotChecked(key, title(part, bending), group, Topic.MEMBER, missing);
     }
-    Map<DurationClass, Stresses> byDuration = new LinkedHashMap<>();
+    Worst worst = worst(members, bending);
+    return new MemberFinding(inquiry, this, cuts.get(worst.cut()), envelope.mix(worst.mix()))
+        .make(key, title(part, bending), group, wood, bending);
+  }
+
+  /** The greatest use among some cuts; what cannot govern is passed over. */
+  Worst worst(List<Integer> members, boolean bending) {
+    Map<DurationClass, Stresses> byDuration = new EnumMap<>(DurationClass.class);
+    Wood wood = wood(cuts.get(members.get(0)).part());
     Worst worst = null;
     for (int cut : members) {
+      Part part = cuts.get(cut).part();
       Greatest greatest = bending ? Greatest.ofBending() : Greatest.ofShear();
       for (int mix = 0; mix < envelope.size(); mix++) {
         DurationClass duration = envelope.mix(mix).duration();
-        if (!greatest.mayGovern(duration, envelope.forces(mix, cut))) {
-          continue;
-        }
-        Stresses s =
-            byDuration.computeIfAbsent(
-                duration, d -> stresses(cuts.get(cut).part(), wood.name(), d, Pad.blank()));
-        double[] f = scaled(envelope.forces(mix, cut), wood.factor());
-        double use =
-            bending
-                ? s.bending(cuts.get(cut), f, Pad.blank())
-                : s.shear(cuts.get(cut), f, Pad.blank());
-        if (worst == null || use > worst.use()) {
-          worst = new Worst(cut, mix, use);
+        if (greatest.mayGovern(duration, envelope.forces(mix, cut))) {
+          Stresses s =
+              byDuration.computeIfAbsent(
+                  duration, d -> stresses(part, wood.name(), d, Pad.blank()));
+          double use = use(cut, mix, bending, s, wood);
+          if (worst == null || use > worst.use()) {
+            worst = new Worst(cut, mix, use);
+          }
         }
       }
     }
-    return new MemberFinding(inquiry, this, cuts.get(worst.cut()), envelope.mix(worst.mix()))
-        .make(key, title(part, bending), group, wood, bending);
+    return worst;
+  }
+
+  /** The use of one cut under one combination. */
+  double use(int cut, int mix, boolean bending, Stresses strengths, Wood wood) {
+    double[] f = scaled(envelope.forces(mix, cut), wood.factor());
+    return bending
+        ? strengths.bending(cuts.get(cut), f, Pad.blank())
+        : strengths.shear(cuts.get(cut), f, Pad.blank());
+  }
+
+  List<Cut> cuts() {
+    return cuts;
+  }
+
+  Envelope envelope() {
+    return envelope;
   }
 
   private static boolean isTop(Part part) {
@@ -120,7 +145,7 @@ public final class MemberStrength {
   record Wood(String name, double factor) {}
 
   /** The wood that is used most: of a top in layers, the layer nearest to its strength. */
-  private Wood wood(Part part) {
+  Wood wood(Part part) {
     if (!isTop(part)) {
       return new Wood(part.wood(), 1);
     }

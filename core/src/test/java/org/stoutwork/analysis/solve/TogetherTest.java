@@ -37,33 +37,46 @@ class TogetherTest {
       FrameResult result = (FrameResult) added;
       Statistics.label("lifts")
           .collect(expected.contacts().stream().anyMatch(state -> !state.touching()));
-      assertSame(model, expected, result);
+      assertSame(
+          model, expected, result, agreement(frame, frame.heldTogether("both", parts), expected));
       assertTrue(result.residual() < 1e-9);
       assertTrue(result.equilibriumError() < 1e-9);
     }
   }
 
-  private static void assertSame(FrameModel model, FrameResult expected, FrameResult result) {
+  /**
+   * Both are refined to the same residual; a frame that is nearly loose magnifies what is left, and
+   * so does one that hardly stands once its contacts have opened.
+   */
+  private static double agreement(PreparedFrame frame, FrameResult held, FrameResult opened) {
+    double magnified = largest(opened.displacements()) / largest(held.displacements());
+    return (1e-9 + 1e-12 * frame.conditionNumber()) * Math.max(1, magnified);
+  }
+
+  private static double largest(double[] values) {
+    double most = 0;
+    for (double v : values) {
+      most = Math.max(most, Math.abs(v));
+    }
+    return most;
+  }
+
+  private static void assertSame(
+      FrameModel model, FrameResult expected, FrameResult result, double agreement) {
     double[] a = expected.displacements();
     double[] b = result.displacements();
-    double size = 0;
-    for (double v : a) {
-      size = Math.max(size, Math.abs(v));
-    }
-    assertArrayEquals(a, b, 1e-8 * size);
+    double size = largest(a);
+    assertArrayEquals(a, b, agreement * size);
     for (String member : model.members().keySet()) {
       double[] e = expected.member(member).end();
       double[] f = result.member(member).end();
-      double largest = 0;
-      for (double v : e) {
-        largest = Math.max(largest, Math.abs(v));
-      }
-      assertArrayEquals(e, f, 1e-6 * (1 + largest));
+      double largest = largest(e);
+      assertArrayEquals(e, f, 1000 * agreement * (1 + largest));
       double middle = 0.37 * expected.member(member).length();
       assertArrayEquals(
           expected.member(member).internalAt(middle),
           result.member(member).internalAt(middle),
-          1e-6 * (1 + largest));
+          1000 * agreement * (1 + largest));
     }
     for (int c = 0; c < expected.contacts().size(); c++) {
       assertEquals(expected.contacts().get(c).touching(), result.contacts().get(c).touching());
@@ -79,13 +92,12 @@ class TogetherTest {
     FrameResult second = frame.held(RandomFrames.loads(r, model, "second"));
     FrameResult sum = frame.heldTogether("sum", Map.of(first, -2.5, second, 0.8));
     double[] u = sum.displacements();
-    double size = 0;
-    for (double v : u) {
-      size = Math.max(size, Math.abs(v));
-    }
+    double size = largest(u);
     for (int i = 0; i < u.length; i++) {
       assertEquals(
-          -2.5 * first.displacements()[i] + 0.8 * second.displacements()[i], u[i], 1e-8 * size);
+          -2.5 * first.displacements()[i] + 0.8 * second.displacements()[i],
+          u[i],
+          agreement(frame, sum, sum) * size);
     }
     assertTrue(sum.contacts().stream().allMatch(ContactState::touching));
   }
