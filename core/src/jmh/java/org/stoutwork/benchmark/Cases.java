@@ -132,11 +132,6 @@ final class Cases {
     }
   }
 
-  /** Twelve rails and top rails, whose end springs are varied; no nodes of their own for joints. */
-  static FrameModel swept() {
-    return a20();
-  }
-
   static PreparedFrame prepared(FrameModel model) {
     return FrameSolver.prepare(model).prepared();
   }

@@ -100,7 +100,7 @@ final class Contest {
       last = time(work, 1);
       count++;
     } while (System.nanoTime() - begin < 1_000_000_000L);
-    double each = Math.min(last, (System.nanoTime() - begin) / (double) count);
+    double each = Math.min((double) last, (System.nanoTime() - begin) / (double) count);
     return Math.max(1, (long) Math.ceil(SAMPLE / Math.max(1, each)));
   }
 

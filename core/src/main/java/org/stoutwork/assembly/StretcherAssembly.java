@@ -11,6 +11,7 @@ import org.stoutwork.bench.Rail;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.joint.Joint;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.section.Rectangle;
 
 /** Stretchers, which run along the bench from end frame to end frame. */
@@ -114,7 +115,7 @@ final class StretcherAssembly {
           .sorted()
           .forEach(
               x -> {
-                String node = "%s at %.0f".formatted(name, x);
+                String node = name + " at " + Writing.fixed(x, 0);
                 model.node(node, x, y, z);
                 stops.add(new Chain.Stop(node, x));
                 if (frames.grid.stations().contains(x)) {

@@ -170,7 +170,9 @@ public final class TopLoads {
 
   /** A place on the top in words. */
   public String placeWords(int line, int station) {
-    return "%.0f mm from the left end, %.0f mm from the front edge"
-        .formatted(grid.stations().get(station), grid.lines().get(line));
+    return Math.round(grid.stations().get(station))
+        + " mm from the left end, "
+        + Math.round(grid.lines().get(line))
+        + " mm from the front edge";
   }
 }

@@ -133,7 +133,6 @@ class BenchLawsTest {
     double brief = shearStrength(DurationClass.SHORT);
     double months = shearStrength(DurationClass.MEDIUM);
     double years = shearStrength(DurationClass.LONG);
-    System.out.println("DUR " + brief + " " + months + " " + years);
     assertTrue(months < brief, months + " after " + brief);
     assertTrue(years <= months, years + " after " + months);
   }

@@ -99,7 +99,7 @@ final class WoodNames {
     String shown =
         candidates.stream().limit(CANDIDATES).map(Wood::key).collect(Collectors.joining(", "));
     int more = candidates.size() - CANDIDATES;
-    return more > 0 ? shown + " and %d more".formatted(more) : shown;
+    return more > 0 ? shown + " and %s more".formatted(more) : shown;
   }
 
   private Timber timber(Wood wood) {

@@ -46,8 +46,7 @@ record JointFinding(
     StiffnessRange range =
         Utilisation.printable(
             inquiry.range(
-                level ->
-                    at(inquiry, strengths, level.level(), false).limit().utilisation() / use));
+                level -> at(inquiry, strengths, level.level(), false).limit().utilisation() / use));
     Met met = at(inquiry, strengths, JointLevel.MEAN, true);
     JointLimit mean = met.limit();
     boolean rule = limit.nature() == JointLimit.Nature.RULE;

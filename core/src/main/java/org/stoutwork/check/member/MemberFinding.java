@@ -10,6 +10,7 @@ import org.stoutwork.check.LevelAnalysis;
 import org.stoutwork.check.UsePart;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
@@ -99,8 +100,8 @@ final class MemberFinding {
     }
     if (Math.abs(wood.factor() - 1) > SHOWN) {
       pad.remark(
-          "The top has layers: the moment is multiplied by %.3f, the stress in its most used layer"
-                  .formatted(wood.factor())
+          "The top has layers: the moment is multiplied by %s, the stress in its most used layer"
+                  .formatted(Writing.fixed(wood.factor(), 3))
               + " over that of a solid top.");
     }
   }

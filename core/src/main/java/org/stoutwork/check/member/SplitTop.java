@@ -14,6 +14,7 @@ import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.UsePart;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
 import org.stoutwork.source.Source;
@@ -82,8 +83,8 @@ public final class SplitTop {
     }
     RecordingPad pad = Pad.recording();
     pad.remark(
-        "Across the grain the top would be used %.2f times: it may split along the grain under the"
-                .formatted(across.utilisation())
+        "Across the grain the top would be used %s times: it may split along the grain under the"
+                .formatted(Writing.fixed(across.utilisation(), 2))
             + " load. Checked here is the strip under the load alone, along the grain.");
     double stress = stress(layer, load.get(), pad);
     double whole =

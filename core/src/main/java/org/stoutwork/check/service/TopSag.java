@@ -92,7 +92,7 @@ public final class TopSag {
   private CheckResult level() {
     double ratio = inquiry.plan().criteria().levelRatio();
     double kDef = kDef();
-    Stand none = new Stand(null, inquiry.at(JointLevel.MEAN).loads().permanent(), 0, STAYS);
+    Stand none = new Stand(null, inquiry.at(JointLevel.MEAN).permanent(), 0, STAYS);
     SagOf sag = (level, stand, spot) -> lasting(level, stand, spot, kDef, Pad.blank());
     Spot worst = worst(List.of(none), sag, ratio);
     RecordingPad pad = Pad.recording();
@@ -154,9 +154,9 @@ public final class TopSag {
   private Combination creeping(Stand stand, double kDef) {
     LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
     Combination out =
-        Combination.named("each as it is, with creep").plus(1 + kDef, mean.loads().permanent());
+        Combination.named("each as it is, with creep").plus(1 + kDef, mean.permanent());
     if (mean.loads().storesAnything()) {
-      out = out.plus(1 + PSI_2_STORED * kDef, mean.loads().stored());
+      out = out.plus(1 + PSI_2_STORED * kDef, mean.stored());
     }
     return stand.force() == 0
         ? out
@@ -171,11 +171,9 @@ public final class TopSag {
   }
 
   private double lasting(LevelAnalysis level, Stand stand, Spot spot, double kDef, Pad pad) {
-    double own = sag(SagLine.of(level.alone(level.loads().permanent())), spot);
+    double own = sag(SagLine.of(level.alone(level.permanent())), spot);
     double stored =
-        level.loads().storesAnything()
-            ? sag(SagLine.of(level.alone(level.loads().stored())), spot)
-            : 0;
+        level.loads().storesAnything() ? sag(SagLine.of(level.alone(level.stored())), spot) : 0;
     double use = stand.force() * unit(level, stand, spot);
     return pad.take(FINAL, own, stored, use, kDef, PSI_2_STORED, PSI_2_USE);
   }

@@ -14,6 +14,7 @@ import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.quantity.Force;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
 import org.stoutwork.source.Source;
@@ -201,8 +202,8 @@ public final class Standing {
     double needed = pad.take(NEEDED, factor, tipping);
     if (tipping > 0) {
       pad.remark(
-          "Factor against tipping: %.2f, at least %.2f is asked for. Partial factors would ask for"
-                  .formatted(resisting / tipping, factor)
+          "Factor against tipping: %s, at least %s is asked for. Partial factors would ask for"
+                  .formatted(Writing.fixed(resisting / tipping, 2), Writing.fixed(factor, 2))
               + " 1.5/0.9 = 1.67 (EN 1990, set A, from memory).");
     }
     return Finding.of(key, title, Topic.STABILITY)

@@ -136,7 +136,8 @@ final class CheckSummary {
             count(Verdict.MARGINAL),
             count(Verdict.INADEQUATE)));
     for (CheckResult.NotChecked open : result.notChecked()) {
-      lines.addAll(TextFlow.lines(
+      lines.addAll(
+          TextFlow.lines(
               "Not checked: ", 13, open.title() + ": " + amounts.inWords(open.reason())));
     }
   }

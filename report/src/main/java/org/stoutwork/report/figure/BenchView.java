@@ -60,8 +60,7 @@ final class BenchView {
     }
     if (side != Side.PLAN) {
       Bounds reach = Extent.of(sketch.marks(), measure);
-      sketch.line(
-          new Point(reach.left(), 0), new Point(reach.right(), 0), Stroke.of(0.4, Ink.MID));
+      sketch.line(new Point(reach.left(), 0), new Point(reach.right(), 0), Stroke.of(0.4, Ink.MID));
     }
     return this;
   }
@@ -86,7 +85,8 @@ final class BenchView {
     nearest.sort(Comparator.comparingDouble(side::nearness).reversed());
     for (Box box : nearest) {
       if (wanted.contains(box.mark()) && done.add(box.mark())) {
-        sketch.add(balloons.on(Bounds.around(corners(box)), box.mark()));
+        sketch.add(
+            balloons.on(Bounds.around(corners(box)), box.mark(), box.kind() == Box.Kind.FOOT));
       }
     }
     return this;

@@ -73,7 +73,7 @@ public final class BenchViews {
       }
     }
     throw new IllegalStateException(
-        "the bench is too large for a drawing of %.0f mm by %.0f mm".formatted(width, height));
+        "the bench is too large for a drawing of " + width + " mm by " + height + " mm");
   }
 
   private Sketch together(double scale, boolean beside) {

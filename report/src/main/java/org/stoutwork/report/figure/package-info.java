@@ -4,6 +4,7 @@
  *
  * <p>Start at {@link org.stoutwork.report.figure.BenchViews}. Nothing is calculated here beyond
  * scales and places on paper, and nothing is known of pages. Uses {@code drawing}, {@code
- * drawing.draughting}, {@code units} and core {@code bench}, {@code result} and {@code quantity}.
+ * drawing.draughting} and {@code units}, and of the core {@code quantity}, {@code bench} and {@code
+ * result}.
  */
 package org.stoutwork.report.figure;

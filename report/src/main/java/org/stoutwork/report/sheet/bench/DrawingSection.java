@@ -42,7 +42,7 @@ final class DrawingSection {
   }
 
   private static String alternative(Matter m) {
-    return "Front view, end view and plan of the bench: %s long, %s wide, %s high, %d end frames"
+    return "Front view, end view and plan of the bench: %s long, %s wide, %s high, %s end frames"
         .formatted(
             m.amounts().length(m.bench().top().length().mm()),
             m.amounts().length(m.bench().top().width().mm()),

@@ -103,7 +103,7 @@ final class InputsSection {
   private static String fixing(Matter m) {
     var f = m.bench().top().fixing();
     return Shown.plain(
-        "%d coach screws a rail, %s across, %s of thread, in holes or slots of %s"
+        "%s coach screws a rail, %s across, %s of thread, in holes or slots of %s"
             .formatted(
                 f.perRail(),
                 m.amounts().length(f.screwDiameter().mm()),

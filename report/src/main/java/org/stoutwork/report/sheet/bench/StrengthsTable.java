@@ -14,8 +14,7 @@ final class StrengthsTable {
 
   static Table of(Matter m) {
     Table.Builder table =
-        Table.of(
-                Column.share(3, "Line"), Column.share(1.6, "Meaning"), Column.mm(33, "Source"))
+        Table.of(Column.share(3, "Line"), Column.share(1.6, "Meaning"), Column.mm(33, "Source"))
             .caption("How the values of table {table:woods} come about")
             .anchor("strengths")
             .dense();
@@ -40,7 +39,8 @@ final class StrengthsTable {
               + " = **"
               + c.resultText()
               + "**";
-      table.row(signs(text), Shown.plain(c.formula().result().meaning()), cite(m, c.formula().source()));
+      table.row(
+          signs(text), Shown.plain(c.formula().result().meaning()), cite(m, c.formula().source()));
     } else if (line instanceof Line.Given g) {
       String text =
           g.symbol().symbol()

@@ -2,8 +2,10 @@
  * The check sheet of a bench: what stands in each of its sections, and in what order.
  *
  * <p>Start at {@link org.stoutwork.report.sheet.bench.BenchSheet}, then read one section a file.
- * Nothing is calculated or judged here. Uses {@code sheet}, {@code drawing}, {@code figure}, {@code
- * units}, {@code pdf} for printing, and core {@code result}, {@code bench}, {@code action}, {@code
- * working}, {@code source} and {@code quantity}.
+ * Nothing is calculated or judged here.
+ *
+ * <p>Uses {@code drawing}, {@code units}, {@code figure}, {@code sheet}, {@code sheet.page}, {@code
+ * sheet.layout} and {@code pdf}, and of the core {@code quantity}, {@code source}, {@code working},
+ * {@code wood.time}, {@code wood.moisture}, {@code bench}, {@code action} and {@code result}.
  */
 package org.stoutwork.report.sheet.bench;
