@@ -48,8 +48,7 @@ class LooseAtSoftestTest {
   @Test
   void what_hangs_on_the_props_has_no_limit_and_what_does_not_keeps_its_value() {
     Inquiry inquiry = new Inquiry(on(JointKind.LOOSE_WEDGE), Benches.TABLES);
-    StiffnessRange hanging =
-        inquiry.range(level -> level.level() == JointLevel.LOW ? 1900 : 0.7);
+    StiffnessRange hanging = inquiry.range(level -> level.level() == JointLevel.LOW ? 1900 : 0.7);
     assertEquals(Double.POSITIVE_INFINITY, hanging.low());
     StiffnessRange other = inquiry.range(level -> level.level() == JointLevel.LOW ? 1.9 : 0.7);
     assertEquals(1.9, other.low());

@@ -143,10 +143,11 @@ class BenchLawsTest {
     return shear.capacity().value();
   }
 
+  /** Pieces with knots lose nothing up to 15 %, so the damp bench is at 17.5 % in the mean. */
   @Test
   void damper_air_leaves_clear_wood_less_strength() {
     BenchSketch damp = new LawBench().sketch();
-    damp.basis(BasisChoice.CLEAR_WOOD).air(a -> a.climate("unheated-shed"));
+    damp.basis(BasisChoice.CLEAR_WOOD).air(a -> a.driest(15).wettest(20));
     BenchSketch dry = new LawBench().sketch();
     dry.basis(BasisChoice.CLEAR_WOOD).air(a -> a.climate("heated-house"));
     CheckResult.Checked wet = check(LawBench.run(damp), "shear-top-along");
@@ -210,10 +211,6 @@ class BenchLawsTest {
     BenchResult twice = narrow(2440);
     double ratio = sag(twice) / sag(once);
     double byHand = byHand(twice, 2440) / byHand(once, 1220);
-    for (BenchResult r : new BenchResult[] {once, twice}) {
-      CheckResult.Checked c = check(r, "top-sag-spread");
-      System.out.println("SAG " + c.key() + c.place() + c.demand() + " " + c.range() + byHand(r, r == once ? 1220 : 2440)*1000);
-    }
     assertEquals(byHand, ratio, 0.02 * byHand);
   }
 
@@ -226,7 +223,12 @@ class BenchLawsTest {
   }
 
   private static double sag(BenchResult result) {
-    return check(result, "top-sag-spread").demand().value();
+    return result.checked().stream()
+        .filter(c -> c.key().equals("top-sag-spread"))
+        .findFirst()
+        .orElseThrow()
+        .demand()
+        .value();
   }
 
   private static double byHand(BenchResult result, double bay) {

@@ -55,10 +55,14 @@ class EndFrameByHandTest {
             .section("upper", section(UPPER));
     for (String side : new String[] {"left", "right"}) {
       double x = side.equals("left") ? 0 : L;
-      frame.node(side + " foot", x, 0, 0).node(side + " knee", x, 0, A).node(side + " head", x, 0, H);
+      frame
+          .node(side + " foot", x, 0, 0)
+          .node(side + " knee", x, 0, A)
+          .node(side + " head", x, 0, H);
       frame.member(side + " shin", side + " foot", side + " knee", "leg", "wood");
       frame.member(side + " thigh", side + " knee", side + " head", "leg", "wood");
-      frame.fixed(side + " foot", Direction.UX, Direction.UY, Direction.UZ, Direction.RX, Direction.RZ);
+      frame.fixed(
+          side + " foot", Direction.UX, Direction.UY, Direction.UZ, Direction.RX, Direction.RZ);
       frame.fixed(side + " knee", Direction.UY, Direction.RX, Direction.RZ);
       frame.fixed(side + " head", Direction.UY, Direction.RX, Direction.RZ);
     }
@@ -66,7 +70,11 @@ class EndFrameByHandTest {
     rail(frame, "upper", "head", K_UPPER);
     LoadCase push = LoadCase.of("push", Load.node("left head", PUSH, 0, 0));
     double sway =
-        FrameSolver.prepare(frame.build()).prepared().solve(push).result().displacement("left head")[0];
+        FrameSolver.prepare(frame.build())
+            .prepared()
+            .solve(push)
+            .result()
+            .displacement("left head")[0];
     // The model's members hardly stretch: an area of 1e8 mm² leaves 1e-5 of the sway.
     assertEquals(byHand(), sway, 1e-4 * byHand());
   }

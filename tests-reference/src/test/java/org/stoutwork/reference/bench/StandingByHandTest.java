@@ -19,8 +19,8 @@ class StandingByHandTest {
 
   /**
    * Volumes in mm³: top 1800·610·58 = 63 684 000; legs 4·84·66·762 = 16 898 112; rails between the
-   * legs, 422 long, 2·96·40·422 = 3 240 960 and 2·82·38·422 = 2 629 904; stretchers, 1500 - 300 - 84
-   * = 1116 long, 2·110·36·1116 = 8 838 720. Together 95 291 696 mm³, 40.0225 kg.
+   * legs, 422 long, 2·96·40·422 = 3 240 960 and 2·82·38·422 = 2 629 904; stretchers, 1500 - 300 -
+   * 84 = 1116 long, 2·110·36·1116 = 8 838 720. Together 95 291 696 mm³, 40.0225 kg.
    */
   private static final double KG = 95_291_696 * 420e-9;
 
