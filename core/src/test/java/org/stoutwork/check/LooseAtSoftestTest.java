@@ -1,48 +1,64 @@
 package org.stoutwork.check;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.stoutwork.assembly.Benches.mm;
 
 import org.junit.jupiter.api.Test;
 import org.stoutwork.assembly.Benches;
 import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.bench.sketch.JointHold;
 import org.stoutwork.bench.sketch.JointKind;
+import org.stoutwork.result.StiffnessRange;
 
+/** Benches whose only stretcher leaves them loose, at the softest or altogether. */
 class LooseAtSoftestTest {
+
+  private static Bench on(JointKind kind) {
+    BenchSketch sketch = Benches.ordinary();
+    sketch.stretcher(
+        s ->
+            s.line(StretcherLine.MIDDLE)
+                .centreAt(mm(154))
+                .depth(mm(88))
+                .thickness(mm(41))
+                .joint(
+                    j -> {
+                      j.kind(kind);
+                      if (kind == JointKind.BRIDLE) {
+                        j.hold(JointHold.DRY);
+                      }
+                    }));
+    return Benches.complete(sketch);
+  }
+
   @Test
-  void probe() {
-    for (JointKind kind : JointKind.values()) {
-      for (JointHold hold :
-          new JointHold[] {JointHold.DRY, JointHold.DRAWBORED, JointHold.WEDGED, null}) {
-        BenchSketch s = Benches.ordinary();
-        s.stretcher(
-            x ->
-                x.line(StretcherLine.MIDDLE)
-                    .centreAt(mm(154))
-                    .depth(mm(88))
-                    .thickness(mm(41))
-                    .joint(
-                        j -> {
-                          j.kind(kind);
-                          if (hold != null) j.hold(hold);
-                        }));
-        try {
-          Inquiry q = new Inquiry(s.complete(Benches.WOODS), Benches.TABLES);
-          System.out.println(
-              "PROBE "
-                  + kind
-                  + " "
-                  + hold
-                  + " "
-                  + q.at(JointLevel.LOW).propped()
-                  + " "
-                  + q.selfCheck());
-        } catch (org.stoutwork.bench.sketch.UnsoundBench | RuntimeException e) {
-          System.out.println("PROBE " + kind + " " + hold + " " + e.toString().replace('\n', ' '));
-        }
-      }
-    }
+  void a_bench_that_is_loose_only_at_the_softest_is_examined() {
+    Inquiry inquiry = new Inquiry(on(JointKind.LOOSE_WEDGE), Benches.TABLES);
+    assertTrue(inquiry.at(JointLevel.LOW).propped());
+    assertFalse(inquiry.at(JointLevel.MEAN).propped());
+    assertTrue(inquiry.selfCheck().holds(), inquiry.selfCheck().toString());
+  }
+
+  @Test
+  void what_hangs_on_the_props_has_no_limit_and_what_does_not_keeps_its_value() {
+    Inquiry inquiry = new Inquiry(on(JointKind.LOOSE_WEDGE), Benches.TABLES);
+    StiffnessRange hanging = inquiry.range(level -> level.level() == JointLevel.LOW ? 1900 : 0.7);
+    assertEquals(Double.POSITIVE_INFINITY, hanging.low());
+    StiffnessRange other = inquiry.range(level -> level.level() == JointLevel.LOW ? 1.9 : 0.7);
+    assertEquals(1.9, other.low());
+  }
+
+  @Test
+  void a_bench_that_is_loose_at_the_mean_is_refused_by_the_name_of_its_part() {
+    Bench bench = on(JointKind.BRIDLE);
+    LooseBench loose = assertThrows(LooseBench.class, () -> new Inquiry(bench, Benches.TABLES));
+    assertTrue(loose.getMessage().contains(loose.part()), loose.getMessage());
+    assertTrue(loose.part().contains("leg"), loose.part());
   }
 }
