@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.action.ActionPlan;
 import org.stoutwork.action.Factors;
@@ -35,19 +36,26 @@ public final class Inquiry {
   private final Tally tally = new Tally();
   private final Map<JointLevel, LevelAnalysis> levels = new EnumMap<>(JointLevel.class);
   private final List<Stand> stands;
+  private final Optional<PlatedTop> plate;
   private final Map<Solved, FrameResult> settled = new HashMap<>();
 
   private record Solved(JointLevel level, String factors, String leading) {}
+
+  /** Analyses a bench with its top as a plate and as a grillage. */
+  public Inquiry(Bench bench, DesignTables tables) {
+    this(bench, tables, TopModels.PLATE_AND_GRILLAGE);
+  }
 
   /**
    * Analyses a bench.
    *
    * @param bench to examine
    * @param tables of the woods
+   * @param top models of the top
    * @throws IllegalStateException naming the part that is loose, if the frame cannot stand even
    *     with joints at their mean stiffness
    */
-  public Inquiry(Bench bench, DesignTables tables) {
+  public Inquiry(Bench bench, DesignTables tables, TopModels top) {
     this.bench = bench;
     this.plan = ActionPlan.of(bench);
     this.timbers = Timbers.of(bench, tables);
@@ -57,6 +65,15 @@ public final class Inquiry {
     }
     this.stands = places().all(plan);
     checkReciprocity();
+    this.plate =
+        top == TopModels.PLATE_AND_GRILLAGE
+            ? Optional.of(new PlatedTop(bench, timbers, tally))
+            : Optional.empty();
+  }
+
+  /** The top as a plate, where that is wanted. */
+  public Optional<PlatedTop> plate() {
+    return plate;
   }
 
   /** The places of actions. */
