@@ -32,7 +32,8 @@ final class BothModels {
 
   private static final String EVEN =
       "The plate carries an even load out to its edges, and what overhangs lifts the middle; the"
-          + " grillage lays all of it between its outermost lines.";
+          + " grillage lays all of it between its outermost lines and, where a layer bends across"
+          + " its grain, takes the mean of two moduli of which the plate takes the smaller.";
 
   private BothModels() {}
 

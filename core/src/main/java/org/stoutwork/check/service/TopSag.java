@@ -36,7 +36,7 @@ public final class TopSag {
   private static final double PSI_2_USE = 0.3;
 
   /** Spots that come so near to the worst of the grillage are tried on the plate too. */
-  static final double NEARLY_WORST = 0.7;
+  static final double NEARLY_WORST = 0.9;
 
   private static final Formula LIMIT =
       Formula.define("w_{lim}")
