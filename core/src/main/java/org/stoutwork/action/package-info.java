@@ -4,6 +4,6 @@
  *
  * <p>Start at {@link org.stoutwork.action.ActionPlan}. Nothing is analysed or judged here. Every
  * figure that a duty sets is a project default until the maker states another; the mark goes with
- * it. Uses {@code quantity}, {@code source}, {@code bench} and {@code wood}.
+ * it. Uses {@code quantity}, {@code source}, {@code wood.time} and {@code bench}.
  */
 package org.stoutwork.action;

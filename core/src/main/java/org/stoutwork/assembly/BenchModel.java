@@ -38,6 +38,16 @@ public record BenchModel(
   /** Builds the frame of a bench with its joints at one level of their stiffness. */
   public static BenchModel of(
       Bench bench, Function<String, FrameTimber> timbers, JointLevel level, FloorContact floor) {
-    return new FrameAssembly(bench, timbers, level, floor).build();
+    return new FrameAssembly(bench, timbers, level, level::of, floor).build();
+  }
+
+  /**
+   * The same with joints at their softest, where these leave the frame loose: springs that are
+   * nought there get a small part of their mean. What hangs on such a spring then moves far more
+   * than with joints at their mean; all else hardly changes.
+   */
+  public static BenchModel propped(
+      Bench bench, Function<String, FrameTimber> timbers, FloorContact floor) {
+    return new FrameAssembly(bench, timbers, JointLevel.LOW, Springs::propped, floor).build();
   }
 }

@@ -14,6 +14,8 @@ import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.StretcherLine;
+import org.stoutwork.joint.stiffness.JointStiffness;
+import org.stoutwork.joint.stiffness.SpringSet;
 import org.stoutwork.section.Rectangle;
 
 /**
@@ -25,6 +27,7 @@ final class FrameAssembly {
   final Bench bench;
   final Function<String, FrameTimber> timbers;
   final JointLevel level;
+  final Function<JointStiffness, SpringSet> springs;
   final FloorContact floor;
   final TopGrid grid;
   final FrameModelBuilder model = FrameModel.builder();
@@ -48,11 +51,16 @@ final class FrameAssembly {
   record Contact(Stretcher stretcher, String node, double x, double y, double z) {}
 
   FrameAssembly(
-      Bench bench, Function<String, FrameTimber> timbers, JointLevel level, FloorContact floor) {
+      Bench bench,
+      Function<String, FrameTimber> timbers,
+      JointLevel level,
+      Function<JointStiffness, SpringSet> springs,
+      FloorContact floor) {
     this.bench = bench;
     this.floor = floor;
     this.timbers = timbers;
     this.level = level;
+    this.springs = springs;
     this.grid = TopGrid.of(bench);
   }
 

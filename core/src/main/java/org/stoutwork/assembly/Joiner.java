@@ -1,8 +1,13 @@
 package org.stoutwork.assembly;
 
+import org.stoutwork.analysis.model.Direction;
+import org.stoutwork.analysis.model.EndCondition;
 import org.stoutwork.analysis.model.MemberEnd;
 import org.stoutwork.analysis.model.Vec3;
+import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.BenchJoint;
+import org.stoutwork.bench.EndFrame;
+import org.stoutwork.bench.Layout;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.setting.JointSetting;
 import org.stoutwork.joint.setting.TimberStiffness;
@@ -13,7 +18,7 @@ import org.stoutwork.working.Pad;
 /** Places one kind of joint: its springs, its mortises, and its entry in the list of joints. */
 final class Joiner {
 
-  /** Part of the mean stiffness that the secondary rotations keep at the low level. */
+  /** Part of their mean stiffness that rotations keep at the low level; project default. */
   private static final double HELD_AT_LEAST = 0.2;
 
   private final FrameAssembly frames;
@@ -27,12 +32,48 @@ final class Joiner {
       BenchJoint joint,
       Joint.Members members,
       String railWood,
-      String postWood) {
+      String postWood,
+      Reach post) {
     this.frames = frames;
     this.joint = joint;
-    this.setting = JointSetting.square(members, directions(railWood), directions(postWood));
-    this.stiffness = stiffness(joint, setting, Pad.blank());
     this.hole = TenonHole.of(joint.joint(), members);
+    this.setting = setting(members, railWood, postWood, post);
+    this.stiffness = closing(stiffness(joint, setting, Pad.blank()));
+  }
+
+  /**
+   * How far the post runs on from the edges of the rail.
+   *
+   * @param below from the rail's lower edge to the post's end, mm
+   * @param above from the rail's upper edge to the post's end, mm
+   */
+  record Reach(double below, double above) {
+
+    /** The post runs on both ways. */
+    static final Reach BOTH_WAYS = new Reach(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+    /** Of a leg from its bottom to its top, for a rail with its middle at a height. */
+    static Reach of(Bench bench, EndFrame frame, double centre, double depth) {
+      return new Reach(
+          centre - depth / 2 - Layout.legBottom(frame),
+          Layout.legTop(bench, frame) - centre - depth / 2);
+    }
+  }
+
+  private JointSetting setting(
+      Joint.Members members, String railWood, String postWood, Reach post) {
+    JointSetting usual = JointSetting.square(members, directions(railWood), directions(postWood));
+    double above = post.above() + members.railDepth() - hole.below() - hole.height();
+    return new JointSetting(
+        members,
+        usual.postFace(),
+        usual.railDepth(),
+        usual.rail(),
+        usual.post(),
+        usual.glue(),
+        Math.max(0, above),
+        Math.max(0, post.below() + hole.below()),
+        usual.angle());
   }
 
   /** The stiffness of a joint: the one stated, or the one that follows from its sizes. */
@@ -52,27 +93,34 @@ final class Joiner {
   }
 
   /**
-   * The springs of the level. A tenon cannot spin or swing freely in its mortise, so the two
-   * secondary rotations never fall below a small part of their mean.
+   * The stiffness with which the frame is analysed. A tenon cannot spin or swing freely in its
+   * mortise, so the two secondary rotations never fall below a small part of their mean.
    */
+  private static JointStiffness closing(JointStiffness stated) {
+    SpringSet low = stated.low();
+    SpringSet mean = stated.mean();
+    SpringSet kept =
+        new SpringSet(
+            low.axial(),
+            low.shear(),
+            low.shearAcross(),
+            low.rotInPlane(),
+            Math.max(low.rotVertical(), HELD_AT_LEAST * mean.rotVertical()),
+            Math.max(low.torsion(), HELD_AT_LEAST * mean.torsion()));
+    return new JointStiffness(kept, mean, stated.high(), stated.reason(), stated.freeRotation());
+  }
+
   private SpringSet springs() {
-    SpringSet k = frames.level.of(stiffness);
-    SpringSet mean = stiffness.mean();
-    return new SpringSet(
-        k.axial(),
-        k.shear(),
-        k.shearAcross(),
-        k.rotInPlane(),
-        Math.max(k.rotVertical(), HELD_AT_LEAST * mean.rotVertical()),
-        Math.max(k.torsion(), HELD_AT_LEAST * mean.torsion()));
+    return frames.springs.apply(stiffness);
   }
 
   MemberEnd level(Vec3 arm) {
     return Springs.level(springs(), arm);
   }
 
+  /** The end of a leg: it stands on its shoulders, so that pegs need not carry its push. */
   MemberEnd upright(Vec3 arm) {
-    return Springs.upright(springs(), arm);
+    return Springs.upright(springs(), arm).with(Direction.UX, EndCondition.RIGID);
   }
 
   void spot(PartKind kind, String rail, String post, String member, boolean atStart) {

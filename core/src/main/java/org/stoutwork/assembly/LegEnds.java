@@ -30,12 +30,14 @@ final class LegEnds {
 
   private Joiner footJoiner(Foot f) {
     Joint.Members members = members(f.depth().mm(), f.thickness().mm());
-    return new Joiner(frames, f.joint(), members, frame.leg().wood(), f.wood());
+    return new Joiner(
+        frames, f.joint(), members, frame.leg().wood(), f.wood(), Joiner.Reach.BOTH_WAYS);
   }
 
   private Joiner headJoiner(Rail rail) {
     Joint.Members members = members(rail.depth().mm(), rail.thickness().mm());
-    return new Joiner(frames, rail.joint(), members, frame.leg().wood(), rail.wood());
+    return new Joiner(
+        frames, rail.joint(), members, frame.leg().wood(), rail.wood(), Joiner.Reach.BOTH_WAYS);
   }
 
   private Joint.Members members(double postDepth, double postThickness) {

@@ -9,6 +9,7 @@ import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.Seat;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.StretcherLine;
+import org.stoutwork.quantity.Writing;
 
 /**
  * The nodes on the axis of one leg: where it stands and where a rail or stretcher meets it.
@@ -48,7 +49,7 @@ record LegLines(String name, double x, double y, TreeMap<Double, String> levels)
     if (near != null && z - near < SAME_LEVEL) {
       return levels.get(near);
     }
-    String node = "%s at %.0f".formatted(name, z);
+    String node = name + " at " + Writing.fixed(z, 0);
     levels.put(z, node);
     return node;
   }

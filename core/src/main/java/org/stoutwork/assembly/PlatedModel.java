@@ -41,7 +41,17 @@ public record PlatedModel(
       JointLevel level,
       FloorContact floor,
       TopContact contact) {
-    return new FrameAssembly(bench, timbers, level, floor).buildPlated(contact);
+    return new FrameAssembly(bench, timbers, level, level::of, floor).buildPlated(contact);
+  }
+
+  /** The same with joints at their softest, as {@link BenchModel#propped}. */
+  public static PlatedModel propped(
+      Bench bench,
+      Function<String, FrameTimber> timbers,
+      FloorContact floor,
+      TopContact contact) {
+    return new FrameAssembly(bench, timbers, JointLevel.LOW, Springs::propped, floor)
+        .buildPlated(contact);
   }
 
   /**

@@ -14,6 +14,7 @@ import org.stoutwork.bench.Rail;
 import org.stoutwork.bench.Seat;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.joint.Joint;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.section.Rectangle;
 
 /** Rails and feet, which run across the bench. */
@@ -28,7 +29,7 @@ final class Rails {
   }
 
   static String node(String part, double y) {
-    return "%s at %.0f".formatted(part, y);
+    return part + " at " + Writing.fixed(y, 0);
   }
 
   void build(int index) {
@@ -113,7 +114,14 @@ final class Rails {
             rail.thickness().mm(),
             frame.leg().across().mm(),
             frame.leg().along().mm());
-    Joiner joiner = new Joiner(frames, rail.joint(), members, rail.wood(), frame.leg().wood());
+    Joiner joiner =
+        new Joiner(
+            frames,
+            rail.joint(),
+            members,
+            rail.wood(),
+            frame.leg().wood(),
+            Joiner.Reach.of(frames.bench, frame, z, rail.depth().mm()));
     MemberEnd start = joiner.level(new Vec3(0, arm, 0));
     MemberEnd end = joiner.level(new Vec3(0, -arm, 0));
     List<Piece> pieces =

@@ -4,12 +4,33 @@ import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.analysis.model.EndCondition;
 import org.stoutwork.analysis.model.MemberEnd;
 import org.stoutwork.analysis.model.Vec3;
+import org.stoutwork.joint.stiffness.JointStiffness;
 import org.stoutwork.joint.stiffness.SpringSet;
 
 /** Lays the springs of a joint into the local axes of the member that ends in it. */
 final class Springs {
 
+  /** Part of its mean that a spring keeps where the frame would be loose without it. */
+  static final double PROP = 1e-4;
+
   private Springs() {}
+
+  /** The softest springs, none of them nought that is something at the mean. */
+  static SpringSet propped(JointStiffness stiffness) {
+    SpringSet low = stiffness.low();
+    SpringSet mean = stiffness.mean();
+    return new SpringSet(
+        propped(low.axial(), mean.axial()),
+        propped(low.shear(), mean.shear()),
+        propped(low.shearAcross(), mean.shearAcross()),
+        propped(low.rotInPlane(), mean.rotInPlane()),
+        propped(low.rotVertical(), mean.rotVertical()),
+        propped(low.torsion(), mean.torsion()));
+  }
+
+  private static double propped(double low, double mean) {
+    return low == 0 ? PROP * mean : low;
+  }
 
   /**
    * The end of a level piece: it bends up and down about its local y.

@@ -11,6 +11,7 @@ import org.stoutwork.bench.Rail;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.joint.Joint;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.section.Rectangle;
 
 /** Stretchers, which run along the bench from end frame to end frame. */
@@ -114,7 +115,7 @@ final class StretcherAssembly {
           .sorted()
           .forEach(
               x -> {
-                String node = "%s at %.0f".formatted(name, x);
+                String node = name + " at " + Writing.fixed(x, 0);
                 model.node(node, x, y, z);
                 stops.add(new Chain.Stop(node, x));
                 if (frames.grid.stations().contains(x)) {
@@ -164,11 +165,23 @@ final class StretcherAssembly {
         Rail rail = Layout.railNear(frame, z);
         Joint.Members members =
             new Joint.Members(depth, thickness, rail.thickness().mm(), rail.length().mm());
-        return new Joiner(frames, stretcher.joint(), members, stretcher.wood(), rail.wood());
+        return new Joiner(
+            frames,
+            stretcher.joint(),
+            members,
+            stretcher.wood(),
+            rail.wood(),
+            Joiner.Reach.BOTH_WAYS);
       }
       Joint.Members members =
           new Joint.Members(depth, thickness, frame.leg().along().mm(), frame.leg().across().mm());
-      return new Joiner(frames, stretcher.joint(), members, stretcher.wood(), frame.leg().wood());
+      return new Joiner(
+          frames,
+          stretcher.joint(),
+          members,
+          stretcher.wood(),
+          frame.leg().wood(),
+          Joiner.Reach.of(frames.bench, frame, z, depth));
     }
 
     private void place(Joiner joiner, EndFrame frame, Piece piece, boolean atStart) {

@@ -17,9 +17,10 @@ import org.stoutwork.joint.StatedSpring;
  * @param width across the rail, mm
  * @param height along the post, mm
  * @param depth behind the shoulder, mm
+ * @param below from the rail's lower edge to the hole, mm
  * @param offset of its middle from the post's middle across the rail, mm
  */
-public record TenonHole(double width, double height, double depth, double offset) {
+public record TenonHole(double width, double height, double depth, double below, double offset) {
 
   /** The hole of a joint between two pieces. */
   public static TenonHole of(Joint joint, Joint.Members members) {
@@ -31,44 +32,53 @@ public record TenonHole(double width, double height, double depth, double offset
     @Override
     public TenonHole mortiseAndTenon(MortiseAndTenon joint) {
       return new TenonHole(
-          joint.mortiseWidth(), joint.height(), joint.lengthInPost(members), joint.offCentre());
+          joint.mortiseWidth(),
+          joint.height(),
+          joint.lengthInPost(members),
+          joint.shoulderBelow(),
+          joint.offCentre());
     }
 
     @Override
     public TenonHole bridle(Bridle joint) {
-      return new TenonHole(joint.slotWidth(), members.railDepth(), members.postDepth(), 0);
+      return new TenonHole(joint.slotWidth(), members.railDepth(), members.postDepth(), 0, 0);
     }
 
     @Override
     public TenonHole boltedTenon(BoltedTenon joint) {
       return new TenonHole(
-          Math.max(joint.thickness(), joint.bolt().diameter()), joint.height(), joint.length(), 0);
+          Math.max(joint.thickness(), joint.bolt().diameter()),
+          joint.height(),
+          joint.length(),
+          joint.shoulderBelow(),
+          0);
     }
 
     @Override
     public TenonHole looseWedgeTenon(LooseWedgeTenon joint) {
-      return new TenonHole(joint.thickness(), joint.height(), members.postDepth(), 0);
+      return new TenonHole(
+          joint.thickness(), joint.height(), members.postDepth(), joint.shoulderBelow(), 0);
     }
 
     @Override
     public TenonHole halfLap(HalfLap joint) {
       double off = (members.postThickness() - joint.railPart()) / 2;
-      return new TenonHole(joint.railPart(), members.railDepth(), members.postDepth(), off);
+      return new TenonHole(joint.railPart(), members.railDepth(), members.postDepth(), 0, off);
     }
 
     @Override
     public TenonHole dowelledButt(DowelledButt joint) {
-      return new TenonHole(joint.dowel().diameter(), members.railDepth(), joint.inPost(), 0);
+      return new TenonHole(joint.dowel().diameter(), members.railDepth(), joint.inPost(), 0, 0);
     }
 
     @Override
     public TenonHole housing(Housing joint) {
-      return new TenonHole(members.railThickness(), members.railDepth(), joint.depth(), 0);
+      return new TenonHole(members.railThickness(), members.railDepth(), joint.depth(), 0, 0);
     }
 
     @Override
     public TenonHole statedSpring(StatedSpring joint) {
-      return new TenonHole(0, 0, 0, 0);
+      return new TenonHole(0, 0, 0, 0, 0);
     }
   }
 }

@@ -9,6 +9,7 @@ import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.Vise;
 import org.stoutwork.bench.Weight;
+import org.stoutwork.quantity.Writing;
 
 /** The load cases of a bench model. Forces of one newton stand for actions of any size. */
 public final class TopLoads {
@@ -170,7 +171,9 @@ public final class TopLoads {
 
   /** A place on the top in words. */
   public String placeWords(int line, int station) {
-    return "%.0f mm from the left end, %.0f mm from the front edge"
-        .formatted(grid.stations().get(station), grid.lines().get(line));
+    return Writing.fixed(grid.stations().get(station), 0)
+        + " mm from the left end, "
+        + Writing.fixed(grid.lines().get(line), 0)
+        + " mm from the front edge";
   }
 }

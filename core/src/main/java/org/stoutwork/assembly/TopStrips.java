@@ -45,7 +45,7 @@ final class TopStrips {
   }
 
   static String node(int line, int station) {
-    return "top %d.%d".formatted(line + 1, station + 1);
+    return "top " + (line + 1) + "." + (station + 1);
   }
 
   /** Adds nodes, strips and their sections; returns the pieces of each line along the bench. */

@@ -36,7 +36,7 @@ public sealed interface LayerHold {
   record Screwed(Length diameter, Length spacing, int rows) implements LayerHold {
     @Override
     public String words() {
-      return "screwed, %d rows at %s, screws %s".formatted(rows, spacing, diameter);
+      return "screwed, %s rows at %s, screws %s".formatted(rows, spacing, diameter);
     }
   }
 }

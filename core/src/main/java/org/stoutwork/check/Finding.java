@@ -6,6 +6,7 @@ import org.stoutwork.quantity.Unit;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
+import org.stoutwork.result.Utilisation;
 import org.stoutwork.result.Verdict;
 import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
@@ -53,7 +54,7 @@ public final class Finding {
 
   /** Utilisation at low, mean and high stiffness of the joints. */
   public Finding over(StiffnessRange utilisations) {
-    range = Optional.of(utilisations);
+    range = Optional.of(Utilisation.printable(utilisations));
     return this;
   }
 
@@ -65,19 +66,33 @@ public final class Finding {
 
   /** Judges demand against capacity; both in one unit. */
   public CheckResult.Checked judge(double demand, double capacity, Unit unit, RecordingPad pad) {
-    double utilisation = pad.take(utilisation(unit), demand, capacity);
-    return finish(new Measure(demand, unit), new Measure(capacity, unit), utilisation, pad);
+    double utilisation = Utilisation.printable(demand / capacity);
+    if (Utilisation.unlimited(utilisation)) {
+      pad.remark(Utilisation.NOTHING_CARRIES);
+    } else {
+      utilisation = pad.take(utilisation(unit), demand, capacity);
+    }
+    double printed = Utilisation.unlimited(utilisation) ? utilisation * capacity : demand;
+    return finish(new Measure(printed, unit), new Measure(capacity, unit), utilisation, pad);
   }
 
   /** Judges a utilisation that is a sum of several; the limit of use is at most 1. */
   public CheckResult.Checked judgeSum(double sum, double limit, RecordingPad pad) {
-    double utilisation = limit == 1 ? sum : pad.take(utilisation(Unit.ONE), sum, limit);
-    return finish(new Measure(sum, Unit.ONE), new Measure(limit, Unit.ONE), utilisation, pad);
+    double printed = Utilisation.printable(sum);
+    if (Utilisation.unlimited(printed)) {
+      pad.remark(Utilisation.NOTHING_CARRIES);
+    }
+    double utilisation = limit == 1 ? printed : pad.take(utilisation(Unit.ONE), printed, limit);
+    return finish(new Measure(printed, Unit.ONE), new Measure(limit, Unit.ONE), utilisation, pad);
   }
 
   private CheckResult.Checked finish(
       Measure demand, Measure capacity, double utilisation, RecordingPad pad) {
-    double unfavourable = range.map(r -> Math.max(r.largest(), utilisation)).orElse(utilisation);
+    double unfavourable =
+        Utilisation.printable(
+            range.map(r -> Math.max(r.largest(), utilisation)).orElse(utilisation));
+    StiffnessRange whole =
+        range.orElse(new StiffnessRange(unfavourable, unfavourable, unfavourable));
     Verdict verdict = range.map(Verdict::of).orElseGet(() -> Verdict.of(utilisation));
     return new CheckResult.Checked(
         key,
@@ -92,7 +107,7 @@ public final class Finding {
         load,
         combination,
         verdict,
-        note,
+        Utilisation.noted(note, whole),
         pad.working());
   }
 

@@ -1,12 +1,15 @@
 package org.stoutwork.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.action.ActionPlan;
 import org.stoutwork.action.Factors;
@@ -16,9 +19,9 @@ import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.Masses;
 import org.stoutwork.assembly.Timbers;
-import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Weight;
+import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.SelfCheck;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.wood.design.DesignTables;
@@ -28,6 +31,12 @@ import org.stoutwork.wood.design.DesignTables;
  * handed to each of them; not thread-safe.
  */
 public final class Inquiry {
+
+  /**
+   * A frame that is propped at the softest keeps a ten-thousandth of its mean stiffness, so what
+   * hangs on it grows by thousands, and what does not by a few times at most.
+   */
+  private static final double OUT_OF_PROPORTION = 50;
 
   private final Bench bench;
   private final ActionPlan plan;
@@ -39,7 +48,12 @@ public final class Inquiry {
   private final Optional<PlatedTop> plate;
   private final Map<Solved, FrameResult> settled = new HashMap<>();
 
-  private record Solved(JointLevel level, String factors, String leading) {}
+  private final IdentityHashMap<CheckResult, GoverningCase> behind = new IdentityHashMap<>();
+
+  /** Keyed by what acted, not by its words: two actions may bear one name. */
+  private final Map<Solved, Boolean> pressing = new HashMap<>();
+
+  private record Solved(JointLevel level, Factors factors, Stand leading) {}
 
   /** Analyses a bench with its top as a plate and as a grillage. */
   public Inquiry(Bench bench, DesignTables tables) {
@@ -52,8 +66,8 @@ public final class Inquiry {
    * @param bench to examine
    * @param tables of the woods
    * @param top models of the top
-   * @throws IllegalStateException naming the part that is loose, if the frame cannot stand even
-   *     with joints at their mean stiffness
+   * @throws LooseBench naming the part that is loose, if the frame cannot stand even with joints at
+   *     their mean stiffness
    */
   public Inquiry(Bench bench, DesignTables tables, TopModels top) {
     this.bench = bench;
@@ -64,10 +78,10 @@ public final class Inquiry {
       levels.put(level, new LevelAnalysis(bench, timbers, level, tally));
     }
     this.stands = places().all(plan);
-    checkReciprocity();
+    levels.values().forEach(level -> Reciprocity.check(level, tally));
     this.plate =
         top == TopModels.PLATE_AND_GRILLAGE
-            ? Optional.of(new PlatedTop(bench, timbers, tally))
+            ? Optional.of(new PlatedTop(bench, timbers, at(JointLevel.LOW).propped(), tally))
             : Optional.empty();
   }
 
@@ -80,17 +94,6 @@ public final class Inquiry {
   public Stands places() {
     LevelAnalysis mean = at(JointLevel.MEAN);
     return new Stands(bench, mean.model().grid(), mean.loads());
-  }
-
-  private void checkReciprocity() {
-    LevelAnalysis mean = at(JointLevel.MEAN);
-    int lastLine = mean.model().grid().lines().size() - 1;
-    int middle = mean.model().grid().stations().size() / 2;
-    String a = TopLoads.node(0, middle);
-    String b = TopLoads.node(lastLine, 0);
-    double there = mean.alone(mean.loads().unitPoint(0, middle)).displacement(b)[2];
-    double back = mean.alone(mean.loads().unitPoint(lastLine, 0)).displacement(a)[2];
-    tally.mustAgree(there, back);
   }
 
   /** The bench. */
@@ -123,12 +126,16 @@ public final class Inquiry {
     return stands;
   }
 
-  /** A value at all three levels. */
+  /**
+   * A value that must not be large, at all three levels. Without limit at the lowest if the frame
+   * is loose there and the value hangs on what holds it up.
+   */
   public StiffnessRange range(ToDoubleFunction<LevelAnalysis> value) {
+    double low = value.applyAsDouble(at(JointLevel.LOW));
+    double mean = value.applyAsDouble(at(JointLevel.MEAN));
+    boolean hangs = at(JointLevel.LOW).propped() && low > 1 && low > OUT_OF_PROPORTION * mean;
     return new StiffnessRange(
-        value.applyAsDouble(at(JointLevel.LOW)),
-        value.applyAsDouble(at(JointLevel.MEAN)),
-        value.applyAsDouble(at(JointLevel.HIGH)));
+        hangs ? Double.POSITIVE_INFINITY : low, mean, value.applyAsDouble(at(JointLevel.HIGH)));
   }
 
   /** Permanent, stored and one leading action with their factors. */
@@ -152,13 +159,70 @@ public final class Inquiry {
 
   /** The answer to a combination at one level, feet free to lift. */
   public FrameResult solve(JointLevel level, Factors factors, Stand leading) {
-    String leads = leading == null ? "" : leading.words();
     return settled.computeIfAbsent(
-        new Solved(level, factors.words(), leads),
+        new Solved(level, factors, leading),
         key -> {
           LevelAnalysis analysis = at(level);
           return analysis.settled(combination(analysis, factors, leading));
         });
+  }
+
+  /**
+   * Forces or movements under a combination. They are added up from single load cases as long as
+   * every foot presses on the floor, which is the same as analysing the combination as a whole;
+   * where a foot would lift, the combination is analysed as a whole with feet that may.
+   *
+   * @param reading what is read from a result; it must grow in proportion to the loads
+   */
+  public double[] read(
+      JointLevel level, Factors factors, Stand leading, Function<FrameResult, double[]> reading) {
+    Solved key = new Solved(level, factors, leading);
+    if (!pressing.computeIfAbsent(key, k -> allFeetPress(level, factors, leading))) {
+      return reading.apply(solve(level, factors, leading));
+    }
+    return addedUp(level, factors, leading, reading);
+  }
+
+  private boolean allFeetPress(JointLevel level, Factors factors, Stand leading) {
+    List<String> feet = at(level).model().feet();
+    double[] pushes =
+        addedUp(
+            level,
+            factors,
+            leading,
+            result -> feet.stream().mapToDouble(foot -> result.reaction(foot)[2]).toArray());
+    return Arrays.stream(pushes).allMatch(push -> push >= 0);
+  }
+
+  private double[] addedUp(
+      JointLevel level, Factors factors, Stand leading, Function<FrameResult, double[]> reading) {
+    LevelAnalysis analysis = at(level);
+    double[] sum = null;
+    for (Map.Entry<LoadCase, Double> part :
+        combination(analysis, factors, leading).factors().entrySet()) {
+      double[] values = reading.apply(analysis.alone(part.getKey()));
+      sum = sum == null ? new double[values.length] : sum;
+      for (int i = 0; i < values.length; i++) {
+        sum[i] += part.getValue() * values[i];
+      }
+    }
+    return sum;
+  }
+
+  /** Keeps the movement that a check reads. */
+  public <C extends CheckResult> C keep(C check, GoverningCase governing) {
+    behind.put(check, governing);
+    return check;
+  }
+
+  /** Keeps the combination whose forces a check reads. */
+  public <C extends CheckResult> C keep(C check, Factors factors, Stand leading) {
+    return keep(check, GoverningCase.forces(combination(at(JointLevel.MEAN), factors, leading)));
+  }
+
+  /** The analysis behind a check; empty where it needs none. */
+  public Optional<GoverningCase> behind(CheckResult check) {
+    return Optional.ofNullable(behind.get(check));
   }
 
   /** Masses of everything that stays on the bench, kg by name. */

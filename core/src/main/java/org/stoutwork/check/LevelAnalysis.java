@@ -3,10 +3,13 @@ package org.stoutwork.check;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.LoadCase;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.analysis.solve.FrameSolver;
+import org.stoutwork.analysis.solve.Loose;
 import org.stoutwork.analysis.solve.Outcome;
+import org.stoutwork.analysis.solve.Preparation;
 import org.stoutwork.analysis.solve.PreparedFrame;
 import org.stoutwork.assembly.BenchModel;
 import org.stoutwork.assembly.FloorContact;
@@ -27,17 +30,52 @@ public final class LevelAnalysis {
   private final TopLoads loads;
   private final PreparedFrame held;
   private final PreparedFrame standing;
-  private final Map<String, FrameResult> kept = new LinkedHashMap<>();
+  private final Map<LoadCase, FrameResult> kept = new LinkedHashMap<>();
   private final Tally tally;
+  private final boolean propped;
 
   LevelAnalysis(Bench bench, Timbers timbers, JointLevel level, Tally tally) {
     this.level = level;
     this.tally = tally;
-    this.model = BenchModel.of(bench, timbers::get, level, FloorContact.MAY_LIFT);
-    this.loads = new TopLoads(model);
-    this.standing = FrameSolver.prepare(model.frame()).prepared();
+    BenchModel free = BenchModel.of(bench, timbers::get, level, FloorContact.MAY_LIFT);
     BenchModel fixed = BenchModel.of(bench, timbers::get, level, FloorContact.HELD);
-    this.held = FrameSolver.prepare(fixed.frame()).prepared();
+    Preparation fixedPrepared = FrameSolver.prepare(fixed.frame());
+    Preparation freePrepared = FrameSolver.prepare(free.frame());
+    this.propped =
+        level == JointLevel.LOW
+            && (fixedPrepared instanceof Loose || freePrepared instanceof Loose);
+    this.model = propped ? BenchModel.propped(bench, timbers::get, FloorContact.MAY_LIFT) : free;
+    this.loads = new TopLoads(model);
+    this.standing = prepared(propped ? FrameSolver.prepare(model.frame()) : freePrepared);
+    this.held =
+        prepared(
+            propped
+                ? FrameSolver.prepare(
+                    BenchModel.propped(bench, timbers::get, FloorContact.HELD).frame())
+                : fixedPrepared);
+  }
+
+  private static PreparedFrame prepared(Preparation preparation) {
+    if (preparation instanceof Loose loose) {
+      throw new LooseBench(loose);
+    }
+    return preparation.prepared();
+  }
+
+  /** The frame as a case was solved on it. */
+  public FrameModel frame(GoverningCase governing) {
+    boolean lifts =
+        governing.floor() == FloorContact.MAY_LIFT
+            && together(governing.loads()) instanceof FrameResult;
+    return (lifts ? standing : held).model();
+  }
+
+  /**
+   * Whether the frame is loose with its joints at their softest. It is then held up by a small part
+   * of their mean stiffness: what grows out of proportion with it has no limit.
+   */
+  boolean propped() {
+    return propped;
   }
 
   /** The level. */
@@ -57,10 +95,10 @@ public final class LevelAnalysis {
 
   /** The effect of one load case with the feet held. */
   public FrameResult alone(LoadCase loadCase) {
-    FrameResult result = kept.get(loadCase.name());
+    FrameResult result = kept.get(loadCase);
     if (result == null) {
       result = tally.count(held.solve(loadCase).result());
-      kept.put(loadCase.name(), result);
+      kept.put(loadCase, result);
     }
     return result;
   }

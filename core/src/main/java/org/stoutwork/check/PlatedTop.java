@@ -35,12 +35,20 @@ public final class PlatedTop {
 
   private record Asked(JointLevel level, Map<String, Double> factors) {}
 
-  PlatedTop(Bench bench, Timbers timbers, Tally tally) {
+  /**
+   * Reduces the plate and joins it to the frames.
+   *
+   * @param propped whether the frame is loose with its joints at their softest
+   */
+  PlatedTop(Bench bench, Timbers timbers, boolean propped, Tally tally) {
     this.tally = tally;
     for (JointLevel level : JointLevel.values()) {
       models.put(
           level,
-          PlatedModel.of(bench, timbers::get, level, FloorContact.HELD, TopContact.MAY_PART));
+          propped && level == JointLevel.LOW
+              ? PlatedModel.propped(bench, timbers::get, FloorContact.HELD, TopContact.MAY_PART)
+              : PlatedModel.of(
+                  bench, timbers::get, level, FloorContact.HELD, TopContact.MAY_PART));
     }
     PlatedModel mean = models.get(JointLevel.MEAN);
     CondensedPanel onUsual = CondensedPanel.of(mean.top(), CondensedPanel.Mesh.FIRST);

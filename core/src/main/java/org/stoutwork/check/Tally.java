@@ -25,9 +25,15 @@ final class Tally {
     reciprocity = Math.max(reciprocity, plate.reciprocity());
   }
 
-  /** Two displacements that must be equal, as Maxwell's theorem has it. */
-  void mustAgree(double a, double b) {
-    double size = Math.max(Math.abs(a), Math.abs(b));
+  /**
+   * Two displacements that must be equal, as Maxwell's theorem has it.
+   *
+   * @param a one of them
+   * @param b the other
+   * @param floor size with which smaller ones are compared
+   */
+  void mustAgree(double a, double b, double floor) {
+    double size = Math.max(floor, Math.max(Math.abs(a), Math.abs(b)));
     if (size > 0) {
       reciprocity = Math.max(reciprocity, Math.abs(a - b) / size);
     }

@@ -5,6 +5,6 @@
  * <p>Formulas live in the rooms below: {@code fastener.lateral} (bearing under the shank and yield
  * modes), {@code fastener.withdrawal} (pulling out, pulling through, washers, steel) and {@code
  * fastener.placing} (slip, movement, distances). Start at {@link org.stoutwork.fastener.Fastener}.
- * Uses {@code source}; knows no joints and no wood tables.
+ * Knows no joints and no wood tables. Uses {@code quantity} and {@code source}.
  */
 package org.stoutwork.fastener;

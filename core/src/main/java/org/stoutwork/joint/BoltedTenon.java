@@ -91,9 +91,9 @@ public record BoltedTenon(
         "nut length", nut.length(), members.railThickness(), "the thickness of the rail");
     JointFault.requireAtMost(
         "bolt spacing",
-        spacing + 2 * bolt.diameter(),
-        members.railDepth(),
-        "the depth of the rail with a diameter beyond each bolt");
+        spacing,
+        members.railDepth() - 2 * bolt.diameter(),
+        "the depth of the rail less a diameter beyond each bolt");
     JointFault.requireAtMost(
         "washer diameter",
         bolt.washer().outer(),

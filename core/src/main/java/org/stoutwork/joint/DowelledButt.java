@@ -29,7 +29,7 @@ public record DowelledButt(
 
   @Override
   public String title() {
-    return "butt joint with %d dowels".formatted(count);
+    return "butt joint with %s dowels".formatted(count);
   }
 
   @Override

@@ -75,7 +75,7 @@ public final class JointFault extends IllegalArgumentException {
   static void requireCount(String part, int value, int least, int most) {
     if (value < least || value > most) {
       throw new JointFault(
-          part, value, most, Integer.toString(value), "between %d and %d".formatted(least, most));
+          part, value, most, Integer.toString(value), "between %s and %s".formatted(least, most));
     }
   }
 

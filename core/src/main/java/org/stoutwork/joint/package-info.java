@@ -6,6 +6,6 @@
  * that cannot be. Nothing is calculated here: {@code joint.setting} says what the joint connects,
  * {@code joint.stiffness} and {@code joint.capacity} are the front doors of the calculation, and
  * {@code joint.tenon}, {@code joint.glue}, {@code joint.peg} and {@code joint.bolted} hold the
- * formulas. Uses {@code fastener} and {@code quantity}.
+ * formulas. Uses {@code quantity} and {@code fastener}.
  */
 package org.stoutwork.joint;

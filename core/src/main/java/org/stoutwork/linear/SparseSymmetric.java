@@ -47,6 +47,29 @@ public final class SparseSymmetric {
     return value[entry];
   }
 
+  /** Receives the entries of a matrix one by one. */
+  @FunctionalInterface
+  public interface Visitor {
+    /** One entry of the upper triangle, the diagonal included. */
+    void entry(int row, int column, double value);
+  }
+
+  /** Shows every stored entry of the upper triangle, column by column. */
+  public void forEach(Visitor visitor) {
+    for (int j = 0; j < size; j++) {
+      for (int p = columnStart[j]; p < columnStart[j + 1]; p++) {
+        visitor.entry(row[p], j, value[p]);
+      }
+    }
+  }
+
+  /** Whether both have their entries in the same places, whatever the numbers. */
+  boolean hasPlacesOf(SparseSymmetric other) {
+    return size == other.size
+        && (row == other.row || Arrays.equals(row, other.row))
+        && (columnStart == other.columnStart || Arrays.equals(columnStart, other.columnStart));
+  }
+
   /** The diagonal, zero where nothing is stored. */
   public double[] diagonal() {
     double[] diagonal = new double[size];

@@ -3,6 +3,6 @@
  * estimates, small dense matrices, complementarity and eigenvalues.
  *
  * <p>Knows nothing of nodes, members or units. It is the only room that may import Commons Math.
- * Uses no other room. Start reading at {@link org.stoutwork.linear.LdlFactor}.
+ * Start reading at {@link org.stoutwork.linear.LdlFactor}. Uses no other room.
  */
 package org.stoutwork.linear;

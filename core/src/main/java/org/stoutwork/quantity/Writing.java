@@ -3,6 +3,7 @@ package org.stoutwork.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /**
  * Writes numbers and quantities for people: significant digits, a true minus sign, a decimal point,
@@ -73,6 +74,11 @@ public final class Writing {
     int exponent = rounded.precision() - rounded.scale() - 1;
     String mantissa = trimmed(rounded.movePointLeft(exponent));
     return mantissa + "·10" + superscript(exponent);
+  }
+
+  /** A number with so many decimals, whatever the locale. */
+  public static String fixed(double value, int decimals) {
+    return String.format(Locale.ROOT, "%." + decimals + "f", value);
   }
 
   /** A whole number in superscript digits. */

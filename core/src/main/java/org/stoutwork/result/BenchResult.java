@@ -1,6 +1,7 @@
 package org.stoutwork.result;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,10 +74,12 @@ public record BenchResult(
         .toList();
   }
 
-  /** The check with the largest utilisation. */
+  /** The check that governs: among those with the worst verdict the one that is used most. */
   public CheckResult.Checked worst() {
     return checked().stream()
-        .reduce((a, b) -> b.utilisation() > a.utilisation() ? b : a)
+        .max(
+            Comparator.comparing(CheckResult.Checked::verdict)
+                .thenComparingDouble(CheckResult.Checked::utilisation))
         .orElseThrow();
   }
 

@@ -3,6 +3,7 @@ package org.stoutwork.result;
 import java.util.List;
 import org.stoutwork.quantity.Measure;
 import org.stoutwork.source.Source;
+import org.stoutwork.working.Working;
 
 /**
  * A wood of the bench and the values that the checks used.
@@ -26,6 +27,8 @@ public record MaterialLine(String key, String name, String usedFor, List<Value> 
    * @param meaning in words
    * @param measure with its unit
    * @param source the least firm of its working
+   * @param working that leads to it
    */
-  public record Value(String symbol, String meaning, Measure measure, Source source) {}
+  public record Value(
+      String symbol, String meaning, Measure measure, Source source, Working working) {}
 }

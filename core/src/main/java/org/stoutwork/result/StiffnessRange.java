@@ -1,5 +1,7 @@
 package org.stoutwork.result;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * A value at the low, mean and high stiffness of the joints.
  *
@@ -8,6 +10,17 @@ package org.stoutwork.result;
  * @param high with joints at their stiffest
  */
 public record StiffnessRange(double low, double mean, double high) {
+
+  /** All three, each changed alike. */
+  public StiffnessRange each(DoubleUnaryOperator change) {
+    return new StiffnessRange(
+        change.applyAsDouble(low), change.applyAsDouble(mean), change.applyAsDouble(high));
+  }
+
+  /** All three times a factor. */
+  public StiffnessRange times(double factor) {
+    return each(value -> value * factor);
+  }
 
   /** The largest of the three. */
   public double largest() {

@@ -35,9 +35,13 @@ public enum Verdict {
 
   /**
    * The verdict on a range over the joints' stiffness: the unfavourable end counts, but what holds
-   * at the favourable end is marginal rather than inadequate.
+   * at the favourable end is marginal rather than inadequate. Where the softest joints leave the
+   * demand without limit, it must hold at the mean too to be marginal.
    */
   public static Verdict of(StiffnessRange utilisation) {
+    if (Utilisation.unlimited(utilisation.low()) && !(utilisation.mean() <= 1)) {
+      return INADEQUATE;
+    }
     Verdict worst = of(utilisation.largest());
     return worst == INADEQUATE && utilisation.smallest() <= 1 ? MARGINAL : worst;
   }

@@ -25,7 +25,7 @@ public sealed interface LayerBond {
       if (!(slipModulus > 0) || !(spacing > 0) || rows < 1) {
         throw new IllegalArgumentException(
             "screwed layers need a positive slip modulus, spacing and row count; given"
-                + " %s N/mm, %s mm, %d".formatted(slipModulus, spacing, rows));
+                + " %s N/mm, %s mm, %s".formatted(slipModulus, spacing, rows));
       }
     }
   }

@@ -20,7 +20,7 @@ public record LayeredSection(double b, List<Layer> layers, LayerBond bond) {
     layers = List.copyOf(layers);
     if (layers.isEmpty() || !(b > 0)) {
       throw new IllegalArgumentException(
-          "a layered section needs a positive width and a layer; given %s mm and %d layers"
+          "a layered section needs a positive width and a layer; given %s mm and %s layers"
               .formatted(b, layers.size()));
     }
     if (bond instanceof LayerBond.Screwed && layers.size() > 2) {

@@ -53,10 +53,22 @@ public record NetSection(Rectangle gross, Opening opening) {
   }
 
   /**
-   * Width that carries shear at the net centroid's level divided by the gross peak shear: V·S/(I·b)
-   * of the net section equals 1.5·V/A_shear with this A_shear, mm².
+   * Area with which 1.5·V/A is the greatest shear stress, mm². Either V·S/(I·b) of the net section
+   * as one piece, or its two sides beside the opening bent alike, each taking shear as the cube of
+   * its depth: whichever carries more, for a section may choose the stiffer way.
    */
   public double shearArea() {
+    return Math.max(inOnePiece(), inTwoPieces());
+  }
+
+  private double inTwoPieces() {
+    double upper = gross.h() / 2 - opening.offset() - opening.depth() / 2;
+    double lower = gross.h() / 2 + opening.offset() - opening.depth() / 2;
+    double deeper = Math.max(upper, lower);
+    return gross.b() * (Math.pow(upper, 3) + Math.pow(lower, 3)) / (deeper * deeper);
+  }
+
+  private double inOnePiece() {
     double c = centroid();
     double upper = gross.h() / 2 - c;
     double firstMoment = gross.b() * upper * upper / 2 - holeFirstMomentAbove(c);

@@ -3,6 +3,6 @@
  * another, and the constants of torsion and shear.
  *
  * <p>Takes moduli as numbers, so it knows no species. Sizes in mm, moduli in MPa. Start at {@link
- * org.stoutwork.section.Rectangle}. Uses {@code quantity}, {@code source} and {@code working}.
+ * org.stoutwork.section.Rectangle}. Uses no other room.
  */
 package org.stoutwork.section;

@@ -8,6 +8,7 @@ import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.bench.sketch.UnsoundBench;
 import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.LooseBench;
 import org.stoutwork.check.TopModels;
 import org.stoutwork.check.caution.Cautions;
 import org.stoutwork.check.joint.JointStrengthCheck;
@@ -79,7 +80,7 @@ public final class BenchCheck {
    * Completes a sketch and checks the bench.
    *
    * @throws UnsoundBench with every fault, if it cannot be built
-   * @throws IllegalStateException naming the part that is loose, if it cannot stand
+   * @throws LooseBench naming the part that is loose, if it cannot stand
    */
   public BenchResult run(BenchSketch sketch) throws UnsoundBench {
     return run(sketch.complete(woods));
@@ -88,9 +89,18 @@ public final class BenchCheck {
   /**
    * Checks a bench.
    *
-   * @throws IllegalStateException naming the part that is loose, if it cannot stand
+   * @throws LooseBench naming the part that is loose, if it cannot stand
    */
   public BenchResult run(Bench bench) {
+    return examine(bench).result();
+  }
+
+  /**
+   * Checks a bench and keeps the models behind the checks.
+   *
+   * @throws LooseBench naming the part that is loose, if it cannot stand
+   */
+  public Examination examine(Bench bench) {
     Inquiry inquiry = new Inquiry(bench, tables, top);
     List<CheckResult> checks = new ArrayList<>();
     checks.addAll(TopSag.all(inquiry));
@@ -108,7 +118,8 @@ public final class BenchCheck {
     checks.addAll(Standing.all(inquiry));
     checks.add(TopMovement.check(inquiry));
     checks.addAll(leftOut(bench));
-    return result(inquiry, inOrder(checks), racking);
+    return new Examination(
+        inquiry, result(inquiry, DistinctKeys.of(inquiry, inOrder(checks)), racking));
   }
 
   /** Questions that a maker may ask and that no check here answers. */

@@ -39,7 +39,7 @@ final class JointWords {
 
     @Override
     public String boltedTenon(BoltedTenon j) {
-      return "stub %s × %s × %s mm, %d × M%s, nut %s mm from the shoulder"
+      return "stub %s × %s × %s mm, %s × M%s, nut %s mm from the shoulder"
           .formatted(
               mm(j.height()),
               mm(j.thickness()),
@@ -67,7 +67,7 @@ final class JointWords {
 
     @Override
     public String dowelledButt(DowelledButt j) {
-      return "%d dowels of %s mm, %s mm apart"
+      return "%s dowels of %s mm, %s mm apart"
           .formatted(j.count(), mm(j.dowel().diameter()), mm(j.spacing()));
     }
 

@@ -16,6 +16,7 @@ import org.stoutwork.check.Inquiry;
 import org.stoutwork.joint.stiffness.JointStiffness;
 import org.stoutwork.quantity.Measure;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.ActionLine;
 import org.stoutwork.result.JointLine;
 import org.stoutwork.result.MaterialLine;
@@ -86,8 +87,13 @@ final class Listing {
     }
     if (action instanceof Action.Sitting sitting) {
       String outside =
-          sitting.outreach() > 0 ? ", %.0f mm outside it".formatted(sitting.outreach()) : "";
-      String push = sitting.push() > 0 ? ", and %.0f N sideways".formatted(sitting.push()) : "";
+          sitting.outreach() > 0
+              ? ", %s mm outside it".formatted(Writing.fixed(sitting.outreach(), 0))
+              : "";
+      String push =
+          sitting.push() > 0
+              ? ", and %s N sideways".formatted(Writing.fixed(sitting.push(), 0))
+              : "";
       return "down, on the %s edge%s%s".formatted(sitting.edge().words(), outside, push);
     }
     return action instanceof Action.SpreadOnTop
@@ -132,7 +138,11 @@ final class Listing {
                 .orElse(Source.derived("tables"));
         out.add(
             new MaterialLine.Value(
-                what.symbol(), what.meaning(), new Measure(known.number(), what.unit()), weakest));
+                what.symbol(),
+                what.meaning(),
+                new Measure(known.number(), what.unit()),
+                weakest,
+                explained.working()));
       }
     }
     return out;

@@ -18,6 +18,7 @@ import org.stoutwork.assembly.PartKind;
 import org.stoutwork.assembly.Piece;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.Stand;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Curve;
 import org.stoutwork.result.Diagram;
@@ -68,8 +69,12 @@ final class Portraits {
           if (size > largest) {
             largest = size;
             largestAt =
-                "%s, %.0f mm from the left, %.0f mm from the front, %.0f mm above the floor"
-                    .formatted(kindOf(part), p.x(), p.y(), p.z());
+                "%s, %s mm from the left, %s mm from the front, %s mm above the floor"
+                    .formatted(
+                        kindOf(part),
+                        Writing.fixed(p.x(), 0),
+                        Writing.fixed(p.y(), 0),
+                        Writing.fixed(p.z(), 0));
           }
         }
       }

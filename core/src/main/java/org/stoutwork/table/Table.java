@@ -99,7 +99,7 @@ public record Table(String name, List<String> header, List<String> columns, List
     List<String> cells = cells(name, line, text);
     if (cells.size() != columns.size()) {
       throw new TableFault(
-          name, line, "%d cells for %d columns".formatted(cells.size(), columns.size()));
+          name, line, "%s cells for %s columns".formatted(cells.size(), columns.size()));
     }
     return new Row(name, columns, cells, line);
   }

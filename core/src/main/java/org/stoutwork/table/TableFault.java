@@ -6,6 +6,6 @@ public final class TableFault extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
   TableFault(String table, int line, String what) {
-    super("table %s, line %d: %s".formatted(table, line, what));
+    super("table %s, line %s: %s".formatted(table, line, what));
   }
 }

@@ -5,6 +5,6 @@
  * with as many cells) and how to say where a cell stands. Does not know what the columns mean. A
  * row that carries the columns {@code source} and {@code mark} hands out its citation.
  *
- * <p>Start at {@link org.stoutwork.table.Table}. Uses {@code source} only.
+ * <p>Start at {@link org.stoutwork.table.Table}. Uses {@code source}.
  */
 package org.stoutwork.table;

@@ -9,6 +9,6 @@
  * together into design values. The tables stand beside this package as text.
  *
  * <p>Stresses and moduli are in MPa, densities in kg/m³, lengths in mm. No benches, joints or
- * analysis here. Uses {@code quantity}, {@code source}, {@code table} and {@code working}.
+ * analysis here. Uses {@code quantity} and {@code source}.
  */
 package org.stoutwork.wood;

@@ -50,7 +50,7 @@ public final class Formula {
   public double value(double... values) {
     if (values.length != symbols.size()) {
       throw new IllegalArgumentException(
-          "%s needs %d values; %d were given"
+          "%s needs %s values; %s were given"
               .formatted(result.symbol(), symbols.size(), values.length));
     }
     return tree.eval(values);

@@ -125,7 +125,7 @@ final class Reading {
     }
     expect(')');
     if (function.takesSeveral() != inputs.size() > 1) {
-      throw fault("%s was given %d parts".formatted(word, inputs.size()));
+      throw fault("%s was given %s parts".formatted(word, inputs.size()));
     }
     return new Expr.Call(function, inputs);
   }
@@ -168,6 +168,6 @@ final class Reading {
 
   private IllegalArgumentException fault(String why) {
     return new IllegalArgumentException(
-        "formula \"%s\", at character %d: %s".formatted(text, at + 1, why));
+        "formula \"%s\", at character %s: %s".formatted(text, at + 1, why));
   }
 }

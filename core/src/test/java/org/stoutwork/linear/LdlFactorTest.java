@@ -3,9 +3,11 @@ package org.stoutwork.linear;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -60,6 +62,65 @@ class LdlFactorTest {
     DMatrixRMaj x = new DMatrixRMaj(n, 1);
     solver.solve(new DMatrixRMaj(n, 1, true, b.clone()), x);
     return x.getData();
+  }
+
+  @Property(tries = 30)
+  void many_right_hand_sides_get_the_same_bits_as_one_at_a_time(
+      @ForAll long seed, @ForAll @IntRange(min = 1, max = 140) int sides) {
+    Random random = new Random(seed);
+    int blocks = 2 + random.nextInt(20);
+    SparseSymmetric a = RandomMatrices.frameLike(random, blocks, 0.1);
+    LdlFactor factor = factor(a, blocks);
+    double[][] b = new double[sides][a.size()];
+    for (int c = 0; c < sides; c++) {
+      if (c % 2 == 0) {
+        b[c][random.nextInt(a.size())] = random.nextGaussian();
+      } else {
+        b[c] = RandomMatrices.vector(random, a.size());
+      }
+    }
+    double[][] all = factor.solveAll(b);
+    for (int c = 0; c < sides; c++) {
+      double[] one = factor.solve(b[c]);
+      assertArrayEquals(one, all[c]);
+      double[] back = a.times(one);
+      double size = Arrays.stream(b[c]).map(Math::abs).max().orElseThrow();
+      assertArrayEquals(b[c], back, 1e-9 * size);
+    }
+  }
+
+  @Property(tries = 30)
+  void other_numbers_at_the_same_places_factorise_as_if_analysed_afresh(@ForAll long seed) {
+    Random random = new Random(seed);
+    int blocks = 3 + random.nextInt(30);
+    long graph = random.nextLong();
+    SparseSymmetric first = RandomMatrices.frameLike(new Random(graph), blocks, 0.1);
+    SparseSymmetric other = RandomMatrices.frameLike(new Random(graph), blocks, 3.7);
+    LdlPattern pattern = factor(first, blocks).pattern();
+    assertTrue(pattern.fits(other));
+    LdlFactor again = assertInstanceOf(LdlFactor.class, LdlFactor.of(other, pattern));
+    double[] b = RandomMatrices.vector(random, first.size());
+    double[] expected = factor(other, blocks).solve(b);
+    assertArrayEquals(expected, again.solve(b));
+    LdlRepeat repeat = new LdlRepeat(pattern);
+    double[] x = new double[b.length];
+    for (SparseSymmetric a : List.of(first, other)) {
+      assertTrue(repeat.factor(a).isEmpty());
+      repeat.solve(b, x);
+    }
+    assertArrayEquals(expected, x);
+  }
+
+  @Test
+  void a_pattern_refuses_a_matrix_with_other_places() {
+    SparseSymmetric a = SparseSymmetric.builder(2).add(0, 0, 2).add(0, 1, 1).add(1, 1, 2).build();
+    SparseSymmetric b = SparseSymmetric.builder(2).add(0, 0, 2).add(1, 1, 2).build();
+    LdlPattern pattern = LdlPattern.of(a, new int[] {0, 1});
+    assertThrows(IllegalArgumentException.class, () -> LdlFactor.of(b, pattern));
+    LdlRepeat repeat = new LdlRepeat(pattern);
+    assertThrows(IllegalStateException.class, () -> repeat.solve(new double[2], new double[2]));
+    SparseSymmetric c = SparseSymmetric.builder(2).add(0, 0, 2).add(0, 1, 2).add(1, 1, 2).build();
+    assertEquals(1, repeat.factor(c).orElseThrow().unknown());
   }
 
   @Test

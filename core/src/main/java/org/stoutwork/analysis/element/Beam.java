@@ -26,6 +26,7 @@ public final class Beam implements Element {
   private final int[] unknowns;
   private final double[][] relative;
   private final double[] stiffness;
+  private final SpanLoad unloaded;
 
   /**
    * Makes the beam of a member.
@@ -56,6 +57,7 @@ public final class Beam implements Element {
     this.startArm = member.start().offset();
     this.endArm = member.end().offset();
     this.length = span.length();
+    this.unloaded = SpanLoad.none(length);
     this.axes = axes;
     this.basic = new BasicSystem(length, section, material, member.start(), member.end());
     this.unknowns = new int[12];
@@ -242,13 +244,55 @@ public final class Beam implements Element {
    * @param load the loads along it, or null for none
    */
   public BeamState state(double[] u, SpanLoad load) {
-    SpanLoad carried = load == null ? SpanLoad.none(length) : load;
+    SpanLoad carried = load == null ? unloaded : load;
     BasicSystem.Answer answer = basic.answer(relative(u), carried);
     double[] start = nodeMotion(u, 0, startArm);
     for (int i = 0; i < 6; i++) {
       start[i] -= answer.startSlip()[i];
     }
     return new BeamState(this, carried, answer.startForces(), answer.endForces(), start);
+  }
+
+  /**
+   * Local motion of the end of the flexible part as a cantilever from its start, for another
+   * section or the own one.
+   *
+   * @param end forces on its end, local axes
+   * @param load the loads along it, or null for none
+   */
+  public double[] cantileverTip(CrossSection with, double[] end, SpanLoad load) {
+    SpanLoad carried = load == null ? SpanLoad.none(length) : load;
+    double[] w = carried.resultant();
+    double[] start = new double[6];
+    for (int i = 0; i < 6; i++) {
+      start[i] = -end[i] - w[i];
+    }
+    start[4] += length * end[2];
+    start[5] -= length * end[1];
+    BeamField field = new BeamField(with, material, carried, start, new double[6]);
+    double[] tip = new double[6];
+    for (int i = 0; i < 6; i++) {
+      tip[i] = field.displacement(i).atEnd();
+    }
+    return tip;
+  }
+
+  /**
+   * The motion of one node, in the order of {@link #unknowns()}, that carries the end of the
+   * flexible part by one unit along a local direction: what a slip of that end takes away from the
+   * beam.
+   *
+   * @param atEnd false at the start
+   * @param direction 0 to 5, local
+   */
+  public double[] slip(boolean atEnd, int direction) {
+    Vec3 axis = axes.axis(direction % 3);
+    Vec3 turn = direction < 3 ? Vec3.ZERO : axis;
+    Vec3 shift = direction < 3 ? axis : axis.cross(atEnd ? endArm : startArm).times(-1);
+    double[] motion = new double[12];
+    put(motion, atEnd ? 6 : 0, shift);
+    put(motion, atEnd ? 9 : 3, turn);
+    return motion;
   }
 
   /** Local motion of the tip of a node's rigid arm. */

@@ -4,7 +4,7 @@
  * global axes; any such thing can join the same system of equations.
  *
  * <p>Unknowns are numbered 6 × vertex + direction, in the order ux uy uz rx ry rz of global axes.
- * Uses {@code analysis.model} and {@code linear}. Start reading at {@link
- * org.stoutwork.analysis.element.Beam}.
+ * Start reading at {@link org.stoutwork.analysis.element.Beam}. Knows no loads of a bench and no
+ * way of solving. Uses {@code linear} and {@code analysis.model}.
  */
 package org.stoutwork.analysis.element;

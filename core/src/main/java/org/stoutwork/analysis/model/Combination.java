@@ -1,7 +1,9 @@
 package org.stoutwork.analysis.model;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -26,6 +28,14 @@ public record Combination(String name, Map<LoadCase, Double> factors) {
   /** One case with factor 1. */
   public static Combination of(LoadCase loadCase) {
     return new Combination(loadCase.name(), Map.of(loadCase, 1.0));
+  }
+
+  /** All loads in one case, each multiplied by the factor of its own. */
+  public LoadCase asOneCase() {
+    List<Load> loads = new ArrayList<>();
+    factors.forEach(
+        (loadCase, factor) -> loadCase.loads().forEach(load -> loads.add(load.times(factor))));
+    return new LoadCase(name, loads);
   }
 
   /** A copy with one more case (factors of the same case add up). */

@@ -4,6 +4,9 @@ package org.stoutwork.analysis.model;
 public sealed interface Load
     permits Load.OnNode, Load.OnMemberPoint, Load.OnMemberLine, Load.SelfWeight, PanelLoad {
 
+  /** The same load, so many times as great. */
+  Load times(double factor);
+
   /** The axes in which a member load is given. */
   enum Axes {
     /** The axes of the model. */
@@ -19,7 +22,12 @@ public sealed interface Load
    * @param force N, global axes
    * @param moment N mm, global axes
    */
-  record OnNode(String node, Vec3 force, Vec3 moment) implements Load {}
+  record OnNode(String node, Vec3 force, Vec3 moment) implements Load {
+    @Override
+    public Load times(double factor) {
+      return new OnNode(node, force.times(factor), moment.times(factor));
+    }
+  }
 
   /**
    * Force and moment at one place of a member.
@@ -35,6 +43,11 @@ public sealed interface Load
     /** Checks the place. */
     public OnMemberPoint {
       Check.notNegative("place of the load on member '" + member + "'", at, "mm");
+    }
+
+    @Override
+    public Load times(double factor) {
+      return new OnMemberPoint(member, at, force.times(factor), moment.times(factor), axes);
     }
   }
 
@@ -64,6 +77,11 @@ public sealed interface Load
                 + " mm");
       }
     }
+
+    @Override
+    public Load times(double factor) {
+      return new OnMemberLine(member, from, to, start.times(factor), end.times(factor), axes);
+    }
   }
 
   /**
@@ -71,7 +89,12 @@ public sealed interface Load
    *
    * @param direction multiple of gravity; (0, 0, -1) is ordinary weight
    */
-  record SelfWeight(Vec3 direction) implements Load {}
+  record SelfWeight(Vec3 direction) implements Load {
+    @Override
+    public Load times(double factor) {
+      return new SelfWeight(direction.times(factor));
+    }
+  }
 
   /** A force on a node. */
   static Load node(String node, double fx, double fy, double fz) {

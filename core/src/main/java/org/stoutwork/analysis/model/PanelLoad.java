@@ -16,6 +16,11 @@ public sealed interface PanelLoad extends Load {
     public Pressure {
       Check.finite("pressure on panel '" + panel + "'", q);
     }
+
+    @Override
+    public PanelLoad times(double factor) {
+      return new Pressure(panel, factor * q);
+    }
   }
 
   /**
@@ -35,6 +40,11 @@ public sealed interface PanelLoad extends Load {
       Check.notNegative("size across of a load on panel '" + panel + "'", sizeY, "mm");
       Check.finite("force on panel '" + panel + "'", force);
     }
+
+    @Override
+    public PanelLoad times(double factor) {
+      return new Patch(panel, at, sizeX, sizeY, factor * force);
+    }
   }
 
   /**
@@ -48,6 +58,11 @@ public sealed interface PanelLoad extends Load {
     /** Checks that it is a number. */
     public OnLine {
       Check.finite("line load on panel '" + panel + "'", q);
+    }
+
+    @Override
+    public PanelLoad times(double factor) {
+      return new OnLine(panel, line, factor * q);
     }
   }
 

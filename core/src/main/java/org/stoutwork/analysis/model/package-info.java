@@ -3,7 +3,7 @@
  * structure of beams in space. No wood, no benches, no arithmetic beyond checks.
  *
  * <p>Units are N, mm, MPa, rad; masses kg and densities kg/m³. Global axes are right-handed with z
- * up; rotations are right-handed and small. Uses no other room. Start reading at {@link
- * org.stoutwork.analysis.model.FrameModel}.
+ * up; rotations are right-handed and small. Start reading at {@link
+ * org.stoutwork.analysis.model.FrameModel}. Uses no other room.
  */
 package org.stoutwork.analysis.model;

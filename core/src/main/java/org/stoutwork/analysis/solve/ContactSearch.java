@@ -51,7 +51,11 @@ final class ContactSearch {
   record Lifting(Loose loose) implements Found {}
 
   Found find(double[] f) {
-    GlobalSystem.Solved closed = system.solve(f, true, null);
+    return find(f, system.solve(f, true, null));
+  }
+
+  /** Goes on from the solution with all contacts closed. */
+  Found find(double[] f, GlobalSystem.Solved closed) {
     int n = system.contacts();
     boolean[] open = new boolean[n];
     if (Arrays.stream(closed.contactForce()).anyMatch(r -> r < 0)) {

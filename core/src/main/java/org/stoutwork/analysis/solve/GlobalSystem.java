@@ -9,6 +9,7 @@ import org.stoutwork.analysis.element.SpringElement;
 import org.stoutwork.linear.Condition;
 import org.stoutwork.linear.Factorisation;
 import org.stoutwork.linear.LdlFactor;
+import org.stoutwork.linear.LdlPattern;
 import org.stoutwork.linear.MinimumDegree;
 import org.stoutwork.linear.SparseSymmetric;
 
@@ -94,11 +95,11 @@ public final class GlobalSystem {
             : new Elimination(
                 equations.unknowns(), equations.absentFlags(), conditions, equations.reach());
     SparseSymmetric matrix = assemble(elements, elimination);
-    int[] order =
-        like != null
-            ? like.factor.order()
-            : MinimumDegree.order(matrix, equations.groups(elimination));
-    Factorisation factorisation = LdlFactor.of(matrix, order);
+    LdlPattern pattern =
+        like != null && like.factor.pattern().fits(matrix)
+            ? like.factor.pattern()
+            : LdlPattern.of(matrix, MinimumDegree.order(matrix, equations.groups(elimination)));
+    Factorisation factorisation = LdlFactor.of(matrix, pattern);
     if (factorisation instanceof Factorisation.Singular singular) {
       double[] motion = elimination.expand(singular.direction(), null);
       return new Refused(LooseMotion.name(equations, motion, "nothing holds"));
@@ -227,40 +228,96 @@ public final class GlobalSystem {
    * @param opening the motion of each contact's ground along its gap, or null for none
    */
   Solved solve(double[] f, boolean withGiven, double[] opening) {
-    double[] values = withGiven ? given.clone() : new double[given.length];
-    double[] acting = f.clone();
-    for (int c = 0; c < contactCondition.length && opening != null; c++) {
-      if (contactCondition[c] >= 0) {
-        values[contactCondition[c]] += opening[c];
-      } else {
-        Contact contact = equations.contacts.get(c);
-        contact.gap().addTo(acting, contact.stiffness() * opening[c]);
+    Refining one = new Refining(f, withGiven, opening);
+    while (one.wants()) {
+      one.take(factor.solve(one.rest));
+    }
+    return one.solved();
+  }
+
+  /**
+   * Solves for many forces with all contacts closed; the answers are those of {@link #solve} to the
+   * bit.
+   */
+  List<Solved> solveAll(List<double[]> forces, boolean withGiven) {
+    List<Refining> all = new ArrayList<>();
+    for (double[] f : forces) {
+      all.add(new Refining(f, withGiven, null));
+    }
+    while (true) {
+      List<Refining> wanting = all.stream().filter(Refining::wants).toList();
+      if (wanting.isEmpty()) {
+        return all.stream().map(Refining::solved).toList();
+      }
+      double[][] rests = wanting.stream().map(one -> one.rest).toArray(double[][]::new);
+      double[][] corrections = factor.solveAll(rests);
+      for (int k = 0; k < corrections.length; k++) {
+        wanting.get(k).take(corrections[k]);
       }
     }
-    double[] reduced = new double[elimination.reducedSize()];
-    double[] u = elimination.expand(reduced, values);
-    double[] lacking = lacking(u, acting);
-    double size = norm(acting);
-    for (int i = 0; i < u.length; i++) {
-      size = Math.max(size, inForce(i, acting[i] - lacking[i]));
+  }
+
+  /** One solution while it is refined: residual of the elements' own forces, correction, again. */
+  private final class Refining {
+    private final double[] values;
+    private final double[] acting;
+    private final double[] opening;
+    private final double size;
+    private final double[] reduced = new double[elimination.reducedSize()];
+    private double[] u;
+    private double[] lacking;
+    private double[] rest;
+    private double previous = Double.POSITIVE_INFINITY;
+    private int steps;
+    private boolean done;
+
+    Refining(double[] f, boolean withGiven, double[] opening) {
+      this.opening = opening;
+      values = withGiven ? given.clone() : new double[given.length];
+      acting = f.clone();
+      for (int c = 0; c < contactCondition.length && opening != null; c++) {
+        if (contactCondition[c] >= 0) {
+          values[contactCondition[c]] += opening[c];
+        } else {
+          Contact contact = equations.contacts.get(c);
+          contact.gap().addTo(acting, contact.stiffness() * opening[c]);
+        }
+      }
+      u = elimination.expand(reduced, values);
+      lacking = lacking(u, acting);
+      double largest = norm(acting);
+      for (int i = 0; i < u.length; i++) {
+        largest = Math.max(largest, inForce(i, acting[i] - lacking[i]));
+      }
+      size = largest;
+      judge();
     }
-    double previous = Double.POSITIVE_INFINITY;
-    for (int step = 0; step < 6; step++) {
-      double[] rest = elimination.gather(lacking);
+
+    /** Whether another correction for {@link #rest} is wanted. */
+    boolean wants() {
+      return !done;
+    }
+
+    private void judge() {
+      rest = elimination.gather(lacking);
       double residual = norm(rest, elimination);
-      if (residual <= REFINED * size || !(residual < 0.5 * previous)) {
-        previous = Math.min(previous, residual);
-        break;
-      }
+      done = steps == 6 || residual <= REFINED * size || !(residual < 0.5 * previous);
       previous = residual;
-      double[] correction = factor.solve(rest);
+    }
+
+    void take(double[] correction) {
       for (int r = 0; r < reduced.length; r++) {
         reduced[r] += correction[r];
       }
       u = elimination.expand(reduced, values);
       lacking = lacking(u, acting);
+      steps++;
+      judge();
     }
-    return solved(u, lacking, opening, size);
+
+    Solved solved() {
+      return GlobalSystem.this.solved(u, lacking.clone(), opening, size);
+    }
   }
 
   private Solved solved(double[] u, double[] lacking, double[] opening, double size) {

@@ -77,7 +77,7 @@ final class Loading {
 
   private void weight(Vec3 direction) {
     for (Beam beam : layout.beams.values()) {
-      double q = beam.material().density() * beam.section().area() * WEIGHT;
+      double q = weightPerLength(beam);
       if (q > 0) {
         span(beam.part()).even(direction.times(q));
       }
@@ -86,6 +86,11 @@ final class Loading {
         .model
         .masses()
         .forEach((node, kg) -> onNode(node, direction.times(kg * GRAVITY), Vec3.ZERO));
+  }
+
+  /** N per mm of a member. */
+  static double weightPerLength(Beam beam) {
+    return beam.material().density() * beam.section().area() * WEIGHT;
   }
 
   private void along(String member, SpanLoad load) {

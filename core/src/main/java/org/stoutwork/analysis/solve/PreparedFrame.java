@@ -1,5 +1,6 @@
 package org.stoutwork.analysis.solve;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,11 +67,36 @@ public final class PreparedFrame implements Preparation {
    */
   public Outcome solve(Combination combination) {
     Loading loading = new Loading(layout, combination);
-    ContactSearch.Found found = search.find(loading.forces());
+    return outcome(combination.name(), loading, search.find(loading.forces()));
+  }
+
+  private Outcome outcome(String name, Loading loading, ContactSearch.Found found) {
     if (found instanceof ContactSearch.Lifting lifting) {
       return lifting.loose();
     }
-    return new FrameResult(this, combination.name(), loading, (ContactSearch.Settled) found);
+    return new FrameResult(this, name, loading, (ContactSearch.Settled) found);
+  }
+
+  /**
+   * Solves many load cases side by side; each outcome is that of {@link #solve(LoadCase)} to the
+   * bit, at a fraction of the time.
+   *
+   * @throws IllegalArgumentException as {@link #solve(Combination)} does
+   */
+  public List<Outcome> solveAll(List<LoadCase> cases) {
+    List<Loading> loadings = new ArrayList<>();
+    for (LoadCase loadCase : cases) {
+      loadings.add(new Loading(layout, Combination.of(loadCase)));
+    }
+    List<GlobalSystem.Solved> closed =
+        system.solveAll(loadings.stream().map(Loading::forces).toList(), true);
+    List<Outcome> outcomes = new ArrayList<>();
+    for (int c = 0; c < cases.size(); c++) {
+      Loading loading = loadings.get(c);
+      outcomes.add(
+          outcome(cases.get(c).name(), loading, search.find(loading.forces(), closed.get(c))));
+    }
+    return outcomes;
   }
 
   /** The influence of any load on a response, all one-way contacts closed. */

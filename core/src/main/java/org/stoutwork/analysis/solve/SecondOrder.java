@@ -17,6 +17,10 @@ public final class SecondOrder {
   public static final int PIECES = 16;
 
   private static final int ROUNDS = 40;
+
+  /** Rounds that take the new axial forces as they are, before steps are halved. */
+  private static final int DIRECT_ROUNDS = 10;
+
   private static final double AGREED = 1e-11;
 
   private final FrameModel model;
@@ -83,10 +87,22 @@ public final class SecondOrder {
       if (agree(axial, next)) {
         return new SecondOrderResult(layout, loading, settled, elements, round + 1);
       }
-      axial = next;
+      axial = round < DIRECT_ROUNDS ? next : between(axial, next);
     }
     return new NoAnswer(
-        "axial forces did not settle within " + ROUNDS + " rounds; the loads are near buckling");
+        "no second-order equilibrium was found: axial forces did not settle within "
+            + ROUNDS
+            + " rounds; the loads are near buckling, or move the frame farther than small"
+            + " displacements allow");
+  }
+
+  /** Half-way from the last axial forces to the next: forces that swing to and fro come to rest. */
+  private static double[] between(double[] last, double[] next) {
+    double[] out = new double[last.length];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = (last[i] + next[i]) / 2;
+    }
+    return out;
   }
 
   private static ContactSearch.Found solved(

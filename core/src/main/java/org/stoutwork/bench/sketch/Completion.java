@@ -148,7 +148,7 @@ final class Completion {
   private List<StatedAction> actions() {
     List<StatedAction> out = new ArrayList<>();
     for (int i = 0; i < sketch.actions.size(); i++) {
-      action("actions[%d]".formatted(i), sketch.actions.get(i)).ifPresent(out::add);
+      action("actions[%s]".formatted(i), sketch.actions.get(i)).ifPresent(out::add);
     }
     return out;
   }

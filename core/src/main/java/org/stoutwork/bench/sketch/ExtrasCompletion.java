@@ -29,7 +29,7 @@ final class ExtrasCompletion {
   List<Vise> vises(List<ViseSketch> given) {
     List<Vise> out = new ArrayList<>();
     for (int i = 0; i < given.size(); i++) {
-      out.add(vise("vises[%d]".formatted(i), given.get(i)));
+      out.add(vise("vises[%s]".formatted(i), given.get(i)));
     }
     return out;
   }
@@ -69,7 +69,7 @@ final class ExtrasCompletion {
   List<Weight> weights(List<WeightSketch> given) {
     List<Weight> out = new ArrayList<>();
     for (int i = 0; i < given.size(); i++) {
-      out.add(weight("weights[%d]".formatted(i), given.get(i)));
+      out.add(weight("weights[%s]".formatted(i), given.get(i)));
     }
     return out;
   }

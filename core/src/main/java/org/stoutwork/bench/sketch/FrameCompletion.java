@@ -66,7 +66,7 @@ final class FrameCompletion {
     private final String name;
 
     One(int index, int count, EndFrameSketch own, EndFrameSketch shared) {
-      this.key = "endFrames[%d]".formatted(index);
+      this.key = "endFrames[%s]".formatted(index);
       this.own = own;
       this.shared = shared;
       this.name = own.name.orElse(nameOf(index, count));

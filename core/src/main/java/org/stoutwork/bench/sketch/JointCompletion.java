@@ -12,6 +12,8 @@ import org.stoutwork.joint.JointFault;
 import org.stoutwork.joint.StatedSpring;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.RotationalStiffness;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 
 /** Completes a joint from its kind and the sizes that were given. */
 final class JointCompletion {
@@ -113,14 +115,14 @@ final class JointCompletion {
       answers.fault(
           place.key() + ".stiffnessMean",
           "%s, %s, %s".formatted(show(low), show(mean), show(high)),
-          "the three stiffnesses must be above 0 and rise from low to high");
+          "low, mean and high must be above 0 and rise");
       return Optional.empty();
     }
     return Optional.of(new StatedSpring(low, mean, high, OptionalDouble.empty()));
   }
 
   private static String show(double stiffness) {
-    return RotationalStiffness.ofNmmPerRad(stiffness).toString();
+    return Writing.in(RotationalStiffness.ofNmmPerRad(stiffness), Unit.KN_M_PER_RAD, 4);
   }
 
   /** Reads the sizes of one joint and notes those that it fills in. */

@@ -28,8 +28,7 @@ final class Soundness {
 
   void check(List<EndFrame> frames, List<Stretcher> stretchers) {
     if (frames.size() < 2) {
-      answers.fault(
-          "endFrames", "%d of them".formatted(frames.size()), "a bench needs two or more");
+      answers.fault("endFrames", "only one", "a bench needs two or more");
       return;
     }
     for (int i = 0; i < frames.size(); i++) {
@@ -46,7 +45,7 @@ final class Soundness {
     double length = top.length().mm();
     if (frame.at().mm() - half < 0 || frame.at().mm() + half > length) {
       answers.fault(
-          "endFrames[%d].at".formatted(i),
+          "endFrames[%s].at".formatted(i),
           frame.at() + ", which puts a leg outside the top",
           "%s to %s is allowed for legs of %s"
               .formatted(Length.ofMm(half), Length.ofMm(length - half), frame.leg().along()));
@@ -55,7 +54,7 @@ final class Soundness {
     double left = top.width().mm() - taken;
     if (left < LEAST_GAP) {
       answers.fault(
-          "endFrames[%d].legs".formatted(i),
+          "endFrames[%s].legs".formatted(i),
           "two legs of %s with insets %s and %s"
               .formatted(frame.leg().across(), frame.frontInset(), frame.backInset()),
           "a top %s wide leaves %s between them; at least %s is needed for a rail"
@@ -79,7 +78,7 @@ final class Soundness {
             - (frame.leg().along().mm() + before.leg().along().mm()) / 2;
     if (gap < LEAST_GAP) {
       answers.fault(
-          "endFrames[%d].at".formatted(i),
+          "endFrames[%s].at".formatted(i),
           frame.at() + ", which overlaps or nearly touches the frame before it",
           "end frames are named from left to right with at least %s between their legs"
               .formatted(Length.ofMm(LEAST_GAP)));
@@ -96,7 +95,7 @@ final class Soundness {
             Math.abs(a.centreAt().mm() - b.centreAt().mm()) - (a.endDepthMm() + b.endDepthMm()) / 2;
         if (a.line() == b.line() && clear < 0) {
           answers.fault(
-              "stretchers[%d]".formatted(i),
+              "stretchers[%s]".formatted(i),
               "in the place of the %s".formatted(b.name()),
               "two stretchers on the %s line must be clear of one another, so move one by %s"
                   .formatted(a.line().words(), Length.ofMm(-clear)));
@@ -115,7 +114,7 @@ final class Soundness {
       double off = Math.abs(rail.centreAt().mm() - stretcher.centreAt().mm());
       if (off > rail.depth().mm() / 2) {
         answers.fault(
-            "stretchers[%d]".formatted(i),
+            "stretchers[%s]".formatted(i),
             "a middle stretcher with its middle %s above the floor".formatted(stretcher.centreAt()),
             "it must meet a rail; the nearest of the %s end frame has its middle at %s"
                 .formatted(frame.name(), rail.centreAt()));

@@ -37,7 +37,7 @@ final class StretcherCompletion {
     List<StretcherSketch> all = given.isEmpty() ? two() : given;
     List<Stretcher> out = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
-      out.add(one("stretchers[%d]".formatted(i), all.get(i)));
+      out.add(one("stretchers[%s]".formatted(i), all.get(i)));
     }
     return out;
   }

@@ -13,6 +13,7 @@ import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.MortiseAndTenon;
 import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.quantity.Force;
+import org.stoutwork.quantity.Writing;
 
 /** Completes tenons and what is made like them, by the proportions of the trade. */
 final class TenonCompletion {
@@ -116,7 +117,7 @@ final class TenonCompletion {
         .answers()
         .fault(
             sizes.key() + ".boltDiameter",
-            "%.4g mm".formatted(diameter),
+            Writing.number(diameter, 4) + " mm",
             "bolts of 6, 8, 10, 12 and 16 mm are covered");
     return BoltSize.M10;
   }

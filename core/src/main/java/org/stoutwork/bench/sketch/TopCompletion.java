@@ -38,7 +38,7 @@ final class TopCompletion {
     if (hold instanceof LayerHold.Screwed && layers.size() > 2) {
       answers.fault(
           "top.hold",
-          "screwed with %d layers".formatted(layers.size()),
+          "screwed with %s layers".formatted(layers.size()),
           "screwed tops are covered up to two layers; glue them or say loose");
     }
     return new Top(length, width, layers, hold, fixing(t));
@@ -61,7 +61,7 @@ final class TopCompletion {
     List<TopLayer> out = new ArrayList<>();
     for (int i = 0; i < t.layers.size(); i++) {
       LayerSketch layer = t.layers.get(i);
-      String key = "top.layers[%d]".formatted(i);
+      String key = "top.layers[%s]".formatted(i);
       Length thickness =
           answers.length(
               key + ".thickness", layer.thickness, () -> 18.0, THICKNESS, "a usual sheet");

@@ -1,6 +1,7 @@
 package org.stoutwork.bench.sketch;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -17,6 +18,7 @@ import org.stoutwork.wood.grade.Growth;
 final class WoodNames {
 
   private static final int NEAREST = 3;
+  private static final int CANDIDATES = 8;
 
   private final Answers answers;
   private final WoodCatalogue catalogue;
@@ -84,13 +86,20 @@ final class WoodNames {
   private static BenchFault fault(String key, String asked, Lookup lookup) {
     String given = "\"" + asked + "\"";
     if (lookup instanceof Lookup.Ambiguous several) {
-      String names = several.candidates().stream().map(Wood::key).collect(Collectors.joining(", "));
-      return BenchFault.of(key, given, "it could be any of " + names + "; say which");
+      return BenchFault.of(
+          key, given, "it could be any of " + names(several.candidates()) + "; say which");
     }
     Lookup.Unknown unknown = (Lookup.Unknown) lookup;
     String near =
         unknown.nearest().stream().limit(NEAREST).map(Wood::key).collect(Collectors.joining(", "));
     return BenchFault.of(key, given, "no such wood is known; the nearest names are " + near);
+  }
+
+  private static String names(List<Wood> candidates) {
+    String shown =
+        candidates.stream().limit(CANDIDATES).map(Wood::key).collect(Collectors.joining(", "));
+    int more = candidates.size() - CANDIDATES;
+    return more > 0 ? shown + " and %s more".formatted(more) : shown;
   }
 
   private Timber timber(Wood wood) {

@@ -3,7 +3,11 @@
  * default for everything left out, with its reason, and all faults of the description at once.
  *
  * <p>Start at {@link org.stoutwork.bench.sketch.BenchSketch}. A sketch may be changed while it is
- * being written and belongs to one maker; what {@code complete} yields is immutable. Uses {@code
- * bench} and the rooms below it.
+ * being written and belongs to one maker; what {@code complete} yields is immutable. No forces are
+ * known here.
+ *
+ * <p>Uses {@code quantity}, {@code working}, {@code wood}, {@code wood.time}, {@code
+ * wood.moisture}, {@code wood.grade}, {@code wood.catalogue}, {@code fastener}, {@code joint},
+ * {@code joint.advice} and {@code bench}.
  */
 package org.stoutwork.bench.sketch;

@@ -1,5 +1,6 @@
 package org.stoutwork.check.caution;
 
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.Caution;
 import org.stoutwork.result.Severity;
 
@@ -83,8 +84,8 @@ final class CautionText {
   static Caution creep(double factor) {
     return notice(
         "C-17",
-        "Wood keeps sagging under steady load: in the end %.1f times the first day's sag. Level the"
-                .formatted(factor)
+        "Wood keeps sagging under steady load: in the end %s times the first day's sag. Level the"
+                .formatted(Writing.fixed(factor, 1))
             + " bench again after a year.");
   }
 
@@ -99,8 +100,8 @@ final class CautionText {
     return notice(
         "C-21",
         ("Sway depends mainly on how stiff the joints are, the least known input. With the softest"
-                + " joints its utilisation is %.2f, with the stiffest %.2f.")
-            .formatted(low, high));
+                + " joints its utilisation is %s, with the stiffest %s.")
+            .formatted(Writing.fixed(low, 2), Writing.fixed(high, 2)));
   }
 
   static Caution bolts() {
@@ -141,8 +142,8 @@ final class CautionText {
   static Caution heavy(double kg) {
     return warning(
         "C-37",
-        "Heavy: %.0f kg. Plan the lift: helpers or a dolly, a clear path, gloves and strong shoes, no"
-                .formatted(kg)
+        "Heavy: %s kg. Plan the lift: helpers or a dolly, a clear path, gloves and strong shoes, no"
+                .formatted(Writing.fixed(kg, 0))
             + " lifting by the overhang of the top.");
   }
 

@@ -27,6 +27,7 @@ public final class Cautions {
   private static final double HEAVY_FOR_TWO_KG = 40;
   private static final double FAR_OUT_MM = 300;
   private static final double STIFFNESS_MATTERS = 0.5;
+  private static final double SHOWN_APART = 0.005;
   private static final int NAMED_FAILURES = 3;
 
   private final Bench bench;
@@ -126,6 +127,7 @@ public final class Cautions {
     checks.stream()
         .filter(c -> c.topic() == Topic.SWAY && c.range().isPresent())
         .filter(c -> c.utilisation() > STIFFNESS_MATTERS)
+        .filter(c -> c.range().get().largest() - c.range().get().smallest() > SHOWN_APART)
         .max(Comparator.comparingDouble(CheckResult.Checked::utilisation))
         .ifPresent(
             c ->

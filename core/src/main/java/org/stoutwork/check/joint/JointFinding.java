@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.stoutwork.action.Factors;
-import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.JointSpot;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.Stand;
+import org.stoutwork.check.UsePart;
 import org.stoutwork.joint.capacity.JointCapacities;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.setting.JointForces;
@@ -16,6 +16,7 @@ import org.stoutwork.quantity.Measure;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
+import org.stoutwork.result.Utilisation;
 import org.stoutwork.result.Verdict;
 import org.stoutwork.wood.time.DurationClass;
 
@@ -43,36 +44,50 @@ record JointFinding(
     double use =
         limit.nature() == JointLimit.Nature.RULE ? 1 : inquiry.plan().criteria().strengthUse();
     StiffnessRange range =
-        inquiry.range(level -> at(inquiry, strengths, level.level(), false).utilisation() / use);
-    JointLimit mean = at(inquiry, strengths, JointLevel.MEAN, true);
+        Utilisation.printable(
+            inquiry.range(
+                level -> at(inquiry, strengths, level.level(), false).limit().utilisation() / use));
+    Met met = at(inquiry, strengths, JointLevel.MEAN, true);
+    JointLimit mean = met.limit();
     boolean rule = limit.nature() == JointLimit.Nature.RULE;
     String title = spot.joint().joint().title();
-    return new CheckResult.Checked(
-        "joint-" + JointStrengthCheck.key(spot.kind().words() + " " + limit.failure()),
-        sentence(limit.failure()),
-        spot.name(),
-        Topic.JOINT,
-        title + ": " + limit.place(),
-        new Measure(mean.demand(), mean.unit()),
-        new Measure(mean.capacity() * use, mean.unit()),
-        range.largest(),
-        rule ? Optional.empty() : Optional.of(range),
-        rule ? "how the joint is made" : leading == null ? factors.words() : leading.words(),
-        rule ? "" : factors.words(),
-        rule ? Verdict.of(mean.utilisation()) : Verdict.of(range),
-        rule ? "A rule of making: the least that is asked for, against what is there." : "",
-        mean.working());
+    CheckResult.Checked check =
+        new CheckResult.Checked(
+            "joint-" + JointStrengthCheck.key(spot.kind().words() + " " + limit.failure()),
+            sentence(limit.failure()),
+            spot.name(),
+            Topic.JOINT,
+            title + ": " + limit.place(),
+            new Measure(mean.demand(), mean.unit()),
+            new Measure(mean.capacity() * use, mean.unit()),
+            rule ? Utilisation.printable(mean.utilisation()) : range.largest(),
+            rule ? Optional.empty() : Optional.of(range),
+            rule ? "how the joint is made" : leading == null ? factors.words() : leading.words(),
+            rule ? "" : factors.words(),
+            rule ? Verdict.of(mean.utilisation()) : Verdict.of(range),
+            rule
+                ? "A rule of making: the least that is asked for, against what is there."
+                : Utilisation.noted("", range),
+            UsePart.after(
+                new JointPreface(inquiry, rail, post, duration)
+                    .before(mean.working(), met.forces()),
+                mean.utilisation(),
+                use));
+    return rule ? check : inquiry.keep(check, factors, leading);
   }
 
   private static String sentence(String words) {
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
+  /** A limit under the forces that it was met by. */
+  private record Met(JointLimit limit, JointForces forces) {}
+
   /** The same way of failing at one level of the joints' stiffness. */
-  private JointLimit at(Inquiry inquiry, JointStrengths strengths, JointLevel level, boolean keep) {
-    FrameResult result = inquiry.solve(level, factors, leading);
-    JointLimit worst = null;
-    for (JointForces forces : JointForcesAt.both(spot, result)) {
+  private Met at(Inquiry inquiry, JointStrengths strengths, JointLevel level, boolean keep) {
+    double[] raw = inquiry.read(level, factors, leading, r -> JointForcesAt.raw(spot, r));
+    Met worst = null;
+    for (JointForces forces : JointForcesAt.both(spot, raw)) {
       List<JointLimit> limits =
           JointCapacities.utilisations(
               spot.joint().joint(),
@@ -83,8 +98,8 @@ record JointFinding(
       for (JointLimit tried : limits) {
         boolean same =
             tried.failure().equals(limit.failure()) && tried.place().equals(limit.place());
-        if (same && (worst == null || tried.utilisation() > worst.utilisation())) {
-          worst = tried;
+        if (same && (worst == null || tried.utilisation() > worst.limit().utilisation())) {
+          worst = new Met(tried, forces);
         }
       }
     }

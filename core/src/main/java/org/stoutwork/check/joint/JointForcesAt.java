@@ -15,8 +15,7 @@ final class JointForcesAt {
    * The forces on a joint. For a leg the sense of the moment is not known beforehand (either
    * shoulder may be pressed), so both are tried.
    */
-  static List<JointForces> both(JointSpot spot, FrameResult result) {
-    double[] f = raw(spot, result);
+  static List<JointForces> both(JointSpot spot, double[] f) {
     JointForces forces = new JointForces(f[0], f[1], f[2], f[3], f[4], f[5]);
     if (!spot.upright()) {
       return List.of(forces);

@@ -8,14 +8,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.stoutwork.action.Factors;
-import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.JointSpot;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
+import org.stoutwork.check.MissingValues;
 import org.stoutwork.check.Stand;
-import org.stoutwork.check.member.MissingValues;
 import org.stoutwork.joint.capacity.JointCapacities;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.setting.JointForces;
@@ -26,7 +25,8 @@ import org.stoutwork.wood.time.DurationClass;
 
 /**
  * The strength of every joint in every way that it can fail. Joints of one kind between parts of
- * one kind are reported together: the one that is used most stands for them.
+ * one kind are reported together: the one that is used most stands for them. The opening of a
+ * shoulder, by which nothing fails, is not judged: what it softens is in the joint's stiffness.
  */
 public final class JointStrengthCheck {
 
@@ -95,8 +95,10 @@ public final class JointStrengthCheck {
   private void collect(JointSpot spot, Mix mix, Map<String, JointFinding> worst) {
     String rail = woodOf(spot.rail());
     String post = woodOf(spot.post());
-    FrameResult result = inquiry.solve(JointLevel.MEAN, mix.factors(), mix.leading());
-    for (JointForces forces : JointForcesAt.both(spot, result)) {
+    double[] raw =
+        inquiry.read(
+            JointLevel.MEAN, mix.factors(), mix.leading(), r -> JointForcesAt.raw(spot, r));
+    for (JointForces forces : JointForcesAt.both(spot, raw)) {
       List<JointLimit> limits =
           JointCapacities.utilisations(
               spot.joint().joint(),
@@ -105,6 +107,9 @@ public final class JointStrengthCheck {
               forces,
               false);
       for (JointLimit limit : limits) {
+        if (limit.nature() == JointLimit.Nature.SERVICE) {
+          continue;
+        }
         String group = spot.kind().words() + "/" + limit.failure() + "/" + limit.place();
         JointFinding old = worst.get(group);
         if (old == null || limit.utilisation() > old.limit().utilisation()) {

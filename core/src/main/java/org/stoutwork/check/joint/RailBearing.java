@@ -12,6 +12,7 @@ import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
 import org.stoutwork.check.Stand;
+import org.stoutwork.check.UsePart;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.result.CheckResult;
@@ -100,29 +101,31 @@ public final class RailBearing {
             .orElseThrow()
             .wood();
     RecordingPad pad = Pad.recording();
-    double strength =
+    double whole =
         inquiry
-                .strengths()
-                .explain(wood, duration, DesignQuantity.COMPRESSION_PERPENDICULAR, pad)
-                .orElseThrow()
-            * inquiry.plan().criteria().strengthUse();
+            .strengths()
+            .explain(wood, duration, DesignQuantity.COMPRESSION_PERPENDICULAR, pad)
+            .orElseThrow();
+    double strength = UsePart.of(whole, inquiry.plan().criteria().strengthUse(), Unit.MPA, pad);
     StiffnessRange range =
         inquiry.range(
-            level ->
-                stress(
-                        spot,
-                        push(spot, inquiry.solve(level.level(), factors, worst.leading())),
-                        Pad.blank())
-                    / strength);
-    double push = push(spot, inquiry.solve(JointLevel.MEAN, factors, worst.leading()));
+            level -> stress(spot, push(level.level(), factors, worst), Pad.blank()) / strength);
+    double push = push(JointLevel.MEAN, factors, worst);
     pad.given(
         "N", "push of the leg", push, Unit.N, Source.derived("analysis, joints at mean stiffness"));
     double stress = stress(spot, push, pad);
-    return Finding.of("bearing-" + on.replace(' ', '-'), "Bearing of leg and " + on, Topic.JOINT)
-        .on(spot.name(), "under the shoulders of the leg")
-        .under(worst.leading().words(), factors.words())
-        .over(range)
-        .judge(Math.max(0, stress), strength, Unit.MPA, pad);
+    CheckResult.Checked check =
+        Finding.of("bearing-" + on.replace(' ', '-'), "Bearing of leg and " + on, Topic.JOINT)
+            .on(spot.name(), "under the shoulders of the leg")
+            .under(worst.leading().words(), factors.words())
+            .over(range)
+            .judge(Math.max(0, stress), strength, Unit.MPA, pad);
+    return inquiry.keep(check, factors, worst.leading());
+  }
+
+  private double push(JointLevel level, Factors factors, Worst worst) {
+    return inquiry
+        .read(level, factors, worst.leading(), r -> new double[] {push(worst.spot(), r)})[0];
   }
 
   private static double stress(JointSpot spot, double push, Pad pad) {

@@ -27,8 +27,19 @@ record Cut(
 
   /** Internal forces N, Vy, Vz, T, My, Mz at this place. */
   double[] forces(FrameResult result) {
-    MemberResult member = result.member(this.member);
-    return member.internalAt(atStart ? 0 : member.length());
+    return forces(result.member(member));
+  }
+
+  /** The same from the forces on the member's own end: the first piece of a part begins there. */
+  double[] forces(MemberResult own) {
+    if (!atStart) {
+      return own.end();
+    }
+    double[] start = own.start();
+    for (int i = 0; i < start.length; i++) {
+      start[i] = -start[i];
+    }
+    return start;
   }
 
   double area() {

@@ -1,10 +1,15 @@
 package org.stoutwork.check.member;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.stoutwork.action.Factors;
 import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.analysis.solve.MemberResult;
 import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.assembly.Part;
+import org.stoutwork.assembly.PartKind;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
@@ -67,8 +72,10 @@ final class Envelope {
 
   private double[][] of(FrameResult result) {
     double[][] out = new double[cuts.size()][];
+    Map<String, MemberResult> members = new HashMap<>();
     for (int i = 0; i < out.length; i++) {
-      out[i] = cuts.get(i).forces(result);
+      Cut cut = cuts.get(i);
+      out[i] = cut.forces(members.computeIfAbsent(cut.member(), result::member));
     }
     return out;
   }
@@ -87,6 +94,28 @@ final class Envelope {
     }
     mixes.add(mix);
     forces.add(sum);
+  }
+
+  /**
+   * The greatest push on all legs together over the greatest push on one of them: what the hardest
+   * pressed leg is held up by. The two greatest need not come together; taking them so is on the
+   * safe side, for it makes the leg longer.
+   */
+  double sharesOfLegs() {
+    double one = 0;
+    double all = 0;
+    for (double[][] of : forces) {
+      Map<String, Double> byLeg = new HashMap<>();
+      for (int cut = 0; cut < of.length; cut++) {
+        Part part = cuts.get(cut).part();
+        if (part.kind() == PartKind.LEG) {
+          byLeg.merge(part.name(), -of[cut][0], Math::max);
+        }
+      }
+      one = Math.max(one, byLeg.values().stream().reduce(0.0, Math::max));
+      all = Math.max(all, byLeg.values().stream().reduce(0.0, Double::sum));
+    }
+    return one > 0 ? Math.max(1, all / one) : 1;
   }
 
   int size() {

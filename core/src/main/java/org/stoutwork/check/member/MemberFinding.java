@@ -2,14 +2,15 @@ package org.stoutwork.check.member;
 
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.action.Way;
-import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.PartKind;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
+import org.stoutwork.check.UsePart;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
@@ -23,6 +24,9 @@ final class MemberFinding {
 
   private static final Source ANALYSIS =
       Source.derived("analysis of the frame, joints at mean stiffness");
+
+  /** Least difference of a factor from 1 that a working shows. */
+  private static final double SHOWN = 5e-4;
 
   private final Inquiry inquiry;
   private final MemberStrength strength;
@@ -50,13 +54,15 @@ final class MemberFinding {
     double[] f = forces(inquiry.at(JointLevel.MEAN), wood);
     Finding finding =
         Finding.of(key, title, Topic.MEMBER)
-            .on(group, place())
+            .on(group, place(group))
             .under(mix.words(), mix.factors().words())
             .over(range);
-    return bending ? bending(finding, f, wood, limit, pad) : shear(finding, f, wood, limit, pad);
+    CheckResult.Checked check =
+        bending ? bending(finding, f, wood, limit, pad) : shear(finding, f, wood, limit, pad);
+    return inquiry.keep(check, mix.factors(), mix.leading());
   }
 
-  private CheckResult bending(
+  private CheckResult.Checked bending(
       Finding finding, double[] f, MemberStrength.Wood wood, double limit, RecordingPad pad) {
     pad.given("N", "axial force, tension positive", f[0], Unit.N, ANALYSIS);
     pad.given("M_y", "moment up and down", f[4], Unit.N_MM, ANALYSIS);
@@ -75,7 +81,7 @@ final class MemberFinding {
     return finding.judgeSum(s.bending(cut, f, pad), limit, pad);
   }
 
-  private CheckResult shear(
+  private CheckResult.Checked shear(
       Finding finding, double[] f, MemberStrength.Wood wood, double limit, RecordingPad pad) {
     pad.given("V_z", "shear force up and down", f[2], Unit.N, ANALYSIS);
     pad.given("V_y", "shear force sideways", f[1], Unit.N, ANALYSIS);
@@ -85,28 +91,42 @@ final class MemberFinding {
         .strengths()
         .explain(wood.name(), mix.duration(), strength.shearOf(cut.part(), wood.name()), pad);
     double tau = s.shearStress(cut, f, pad);
-    return finding.judge(tau, s.fv() * limit, Unit.MPA, pad);
+    return finding.judge(tau, UsePart.of(s.fv(), limit, Unit.MPA, pad), Unit.MPA, pad);
   }
 
   private void remarks(MemberStrength.Wood wood, Pad pad) {
     if (cut.mortised()) {
       pad.remark("The section is taken net of the mortise that is cut here.");
     }
-    if (wood.factor() != 1) {
+    if (Math.abs(wood.factor() - 1) > SHOWN) {
       pad.remark(
-          "The top has layers: the moment is multiplied by %.3f, the stress in its most used layer"
-                  .formatted(wood.factor())
+          "The top has layers: the moment is multiplied by %s, the stress in its most used layer"
+                  .formatted(Writing.fixed(wood.factor(), 3))
               + " over that of a solid top.");
     }
   }
 
   private double[] forces(LevelAnalysis level, MemberStrength.Wood wood) {
-    FrameResult result = inquiry.solve(level.level(), mix.factors(), mix.leading());
-    return MemberStrength.scaled(cut.forces(result), wood.factor());
+    double[] forces = inquiry.read(level.level(), mix.factors(), mix.leading(), cut::forces);
+    return MemberStrength.scaled(forces, wood.factor());
   }
 
-  private String place() {
+  private String place(String group) {
     String net = cut.mortised() ? ", at a mortise" : "";
-    return Length.ofMm(Math.rint(cut.at())) + " from its start" + net;
+    return Length.ofMm(Math.rint(cut.at())) + from(group) + net;
+  }
+
+  /** From where a place on a part is measured. */
+  private String from(String group) {
+    return switch (cut.part().kind()) {
+      case LEG -> " above its lower end";
+      case STRETCHER -> " from its left shoulder";
+      case TOP_RAIL, BOTTOM_RAIL -> " from its front shoulder";
+      case FOOT -> " from its front end";
+      case TOP ->
+          group.endsWith("across")
+              ? " from the front end of a strip across"
+              : " from the left end of a strip along";
+    };
   }
 }

@@ -12,6 +12,7 @@ import org.stoutwork.assembly.PartKind;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.Grain;
 import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.MissingValues;
 import org.stoutwork.check.Strengths;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Racking;
@@ -30,9 +31,9 @@ public final class MemberStrength {
 
   private MemberStrength(Inquiry inquiry, List<Racking> racking) {
     this.inquiry = inquiry;
-    this.lengths = new BucklingLengths(inquiry, racking);
     this.cuts = Cuts.of(inquiry.at(JointLevel.MEAN).model());
     this.envelope = new Envelope(inquiry, cuts);
+    this.lengths = new BucklingLengths(inquiry, racking, envelope.sharesOfLegs());
   }
 
   /** Two checks for each part, and four for the top. */
@@ -81,8 +82,12 @@ public final class MemberStrength {
     Map<DurationClass, Stresses> byDuration = new LinkedHashMap<>();
     Worst worst = null;
     for (int cut : members) {
+      Greatest greatest = bending ? Greatest.ofBending() : Greatest.ofShear();
       for (int mix = 0; mix < envelope.size(); mix++) {
         DurationClass duration = envelope.mix(mix).duration();
+        if (!greatest.mayGovern(duration, envelope.forces(mix, cut))) {
+          continue;
+        }
         Stresses s =
             byDuration.computeIfAbsent(
                 duration, d -> stresses(cuts.get(cut).part(), wood.name(), d, Pad.blank()));

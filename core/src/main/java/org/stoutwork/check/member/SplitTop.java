@@ -12,7 +12,9 @@ import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.TopLayer;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.UsePart;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
 import org.stoutwork.source.Source;
@@ -81,16 +83,16 @@ public final class SplitTop {
     }
     RecordingPad pad = Pad.recording();
     pad.remark(
-        "Across the grain the top would be used %.2f times: it may split along the grain under the"
-                .formatted(across.utilisation())
+        "Across the grain the top would be used %s times: it may split along the grain under the"
+                .formatted(Writing.fixed(across.utilisation(), 2))
             + " load. Checked here is the strip under the load alone, along the grain.");
     double stress = stress(layer, load.get(), pad);
-    double strength =
+    double whole =
         inquiry
-                .strengths()
-                .explain(layer.wood(), load.get().duration(), DesignQuantity.BENDING, pad)
-                .orElseThrow()
-            * inquiry.plan().criteria().strengthUse();
+            .strengths()
+            .explain(layer.wood(), load.get().duration(), DesignQuantity.BENDING, pad)
+            .orElseThrow();
+    double strength = UsePart.of(whole, inquiry.plan().criteria().strengthUse(), Unit.MPA, pad);
     if (stress / strength >= across.utilisation()) {
       return Optional.empty();
     }

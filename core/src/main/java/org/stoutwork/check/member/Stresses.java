@@ -53,12 +53,20 @@ record Stresses(
         : american(cut, axial, my, mz, pad);
   }
 
+  /** Buckling both ways; the one that governs is written last. */
   private double european(Cut cut, double axial, double my, double mz, Pad pad) {
-    double ky = Column.european(pad, lengthY, cut.upDown().gross().h(), fc0k, e05);
-    double first = pad.take(MemberFormulas.COMPRESSION_Y, axial, ky, fc, my, mz, fm);
-    double kz = Column.european(pad, lengthZ, cut.sideways().gross().h(), fc0k, e05);
-    double second = pad.take(MemberFormulas.COMPRESSION_Z, axial, kz, fc, my, mz, fm);
-    return Math.max(first, second);
+    boolean yGoverns =
+        buckling(cut, true, axial, my, mz, Pad.blank())
+            > buckling(cut, false, axial, my, mz, Pad.blank());
+    buckling(cut, !yGoverns, axial, my, mz, pad);
+    return buckling(cut, yGoverns, axial, my, mz, pad);
+  }
+
+  private double buckling(Cut cut, boolean y, double axial, double my, double mz, Pad pad) {
+    double h = y ? cut.upDown().gross().h() : cut.sideways().gross().h();
+    double k = Column.european(pad, y ? lengthY : lengthZ, h, fc0k, e05);
+    return pad.take(
+        y ? MemberFormulas.COMPRESSION_Y : MemberFormulas.COMPRESSION_Z, axial, k, fc, my, mz, fm);
   }
 
   private double american(Cut cut, double axial, double my, double mz, Pad pad) {

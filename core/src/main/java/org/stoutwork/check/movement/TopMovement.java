@@ -11,6 +11,7 @@ import org.stoutwork.bench.TopLayer;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
 import org.stoutwork.source.Source;
@@ -87,8 +88,11 @@ public final class TopMovement {
     return Finding.of("top-movement", "Movement of the top at its screws", Topic.MOVEMENT)
         .on("top", "at the screws nearest to the edges, the top held at its middle")
         .under(
-            "moisture from %.1f %% to %.1f %%, %.1f %% at assembly"
-                .formatted(air.range().low(), air.range().high(), air.atAssembly()),
+            "moisture from %s %% to %s %%, %s %% at assembly"
+                .formatted(
+                    Writing.fixed(air.range().low(), 1),
+                    Writing.fixed(air.range().high(), 1),
+                    Writing.fixed(air.atAssembly(), 1)),
             "a year's seasons")
         .judge(needed, Math.max(room, 1e-3), Unit.MM, pad);
   }

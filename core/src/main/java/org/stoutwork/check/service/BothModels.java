@@ -1,6 +1,7 @@
 package org.stoutwork.check.service;
 
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
@@ -48,7 +49,9 @@ final class BothModels {
   static void compare(boolean narrow, double plate, double strips, double mesh, Pad pad) {
     pad.remark(
         "By a grillage of strips, for comparison. The plate is extrapolated from two meshes that"
-            + " differ by %.1f %%.".formatted(100 * mesh));
+            + " differ by "
+            + Writing.number(100 * mesh, 2)
+            + " %.");
     pad.given("w_{grid}", "the same by the grillage", strips, Unit.MM, STRIPS);
     if (strips > 0) {
       pad.take(DIFFERENCE, plate, strips);

@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.stoutwork.action.Action;
+import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.analysis.model.LoadCase;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.check.Finding;
+import org.stoutwork.check.GoverningCase;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.PlateAnswer;
 import org.stoutwork.check.PlatedTop;
@@ -64,11 +67,25 @@ public final class Flatness {
       double mesh = meshDifference(inquiry.plate().get(), at);
       BothModels.compare(true, w, byStrips(JointLevel.MEAN, at), mesh, pad);
     }
-    return Finding.of("top-flatness", "Give of the top under the plane", Topic.TOP)
-        .on("top", inquiry.at(JointLevel.MEAN).loads().placeWords(at / stations, at % stations))
-        .under(stands.get(at).words(), "the action alone")
-        .over(range)
-        .judge(w, limit, Unit.MM, pad);
+    return inquiry.keep(
+        Finding.of("top-flatness", "Give of the top under the plane", Topic.TOP)
+            .on("top", inquiry.at(JointLevel.MEAN).loads().placeWords(at / stations, at % stations))
+            .under(stands.get(at).words(), "the action alone")
+            .over(range)
+            .judge(w, limit, Unit.MM, pad),
+        behind(at));
+  }
+
+  /** The frame whose movement a reader can find again: that of the strips. */
+  private GoverningCase behind(int at) {
+    Stand stand = stands.get(at);
+    return GoverningCase.movement(
+        Combination.named("the action alone").plus(stand.force(), stand.unit()),
+        "give of the top under the plane, the top as strips",
+        byStrips(JointLevel.MEAN, at),
+        List.of(
+            new GoverningCase.Term(
+                TopLoads.node(at / stations, at % stations), Direction.UZ, -1)));
   }
 
   private int worst() {

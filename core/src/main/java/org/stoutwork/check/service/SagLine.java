@@ -1,11 +1,13 @@
 package org.stoutwork.check.service;
 
 import java.util.List;
+import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.assembly.TopGrid;
 import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Layout;
+import org.stoutwork.check.GoverningCase;
 
 /**
  * How far the top sags at a place, measured from straight lines between its supports: along the
@@ -76,6 +78,25 @@ record SagLine(TopGrid grid, List<Integer> along, List<Integer> across) {
     double t = (y - a) / (b - a);
     double chord = heights.at(pair[0], station) * (1 - t) + heights.at(pair[1], station) * t;
     return chord - heights.at(line, station);
+  }
+
+  /** The movements whose sum is the sag along or across the bench. */
+  List<GoverningCase.Term> terms(boolean along, int line, int station) {
+    int at = along ? station : line;
+    int[] pair = supports(along ? this.along : across, at);
+    List<Double> places = along ? grid.stations() : grid.lines();
+    double a = places.get(pair[0]);
+    double t = (places.get(at) - a) / (places.get(pair[1]) - a);
+    return List.of(
+        up(along, line, station, pair[0], 1 - t),
+        up(along, line, station, pair[1], t),
+        up(along, line, station, at, -1));
+  }
+
+  private static GoverningCase.Term up(
+      boolean along, int line, int station, int place, double factor) {
+    String node = along ? TopLoads.node(line, place) : TopLoads.node(place, station);
+    return new GoverningCase.Term(node, Direction.UZ, factor);
   }
 
   /** Span along the bench that a place belongs to; twice the overhang beyond the last frame, mm. */

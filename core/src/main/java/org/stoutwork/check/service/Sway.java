@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.stoutwork.action.Action;
 import org.stoutwork.action.Way;
+import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.analysis.model.Load;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.check.Finding;
+import org.stoutwork.check.GoverningCase;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
 import org.stoutwork.check.Stand;
@@ -17,6 +20,7 @@ import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Racking;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
+import org.stoutwork.result.Utilisation;
 import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
@@ -79,10 +83,9 @@ public final class Sway {
     Stand worst = worst(thrust);
     double h = inquiry.bench().height().mm();
     double weight = weight();
-    StiffnessRange first = inquiry.range(level -> sway(level, worst));
-    StiffnessRange sway =
-        inquiry.range(level -> amplified(Pad.blank(), worst, sway(level, worst), weight, h));
     double limit = LIMIT.value(h, inquiry.plan().criteria().swayRatio());
+    StiffnessRange first = inquiry.range(level -> sway(level, worst) / limit).times(limit);
+    StiffnessRange sway = first.each(value -> amplified(Pad.blank(), worst, value, weight, h));
     RecordingPad pad = Pad.recording();
     Source analysis = Source.derived("analysis of the frame, joints at mean stiffness");
     pad.given("δ_1", "sway where the thrust acts", first.mean(), Unit.MM, analysis);
@@ -97,30 +100,50 @@ public final class Sway {
                 Topic.SWAY)
             .on("frame", "at the top")
             .under(worst.words(), "the thrust and the weight of the bench")
-            .over(new StiffnessRange(sway.low() / limit, sway.mean() / limit, sway.high() / limit))
+            .over(sway.times(1 / limit))
             .judge(swayed, limit, Unit.MM, pad);
-    return new Found(check, racking(thrust, first, sway));
+    return new Found(
+        inquiry.keep(check, behind(worst, first.mean())), racking(thrust, first, sway, limit));
   }
 
-  private static Racking racking(Action.Thrust t, StiffnessRange first, StiffnessRange second) {
+  /** The sway before the weight leans: the movement of the thrust's node in its own direction. */
+  private static GoverningCase behind(Stand worst, double first) {
+    Load.OnNode load = (Load.OnNode) worst.unit().loads().get(0);
+    return GoverningCase.movement(
+        Combination.named("the thrust alone").plus(worst.force(), worst.unit()),
+        "sway δ_1 where the thrust acts",
+        first,
+        List.of(
+            new GoverningCase.Term(load.node(), Direction.UX, load.force().x()),
+            new GoverningCase.Term(load.node(), Direction.UY, load.force().y()),
+            new GoverningCase.Term(load.node(), Direction.RX, load.moment().x()),
+            new GoverningCase.Term(load.node(), Direction.RY, load.moment().y())));
+  }
+
+  private static Racking racking(
+      Action.Thrust t, StiffnessRange first, StiffnessRange second, double limit) {
     double h = t.force();
+    StiffnessRange amplification =
+        new StiffnessRange(
+            second.low() / first.low(), second.mean() / first.mean(), second.high() / first.high());
     return new Racking(
         t.way(),
         h,
-        new StiffnessRange(h / first.low(), h / first.mean(), h / first.high()),
-        second,
-        new StiffnessRange(
-            second.low() / first.low(),
-            second.mean() / first.mean(),
-            second.high() / first.high()));
+        first.each(value -> h / value),
+        Utilisation.printable(second.times(1 / limit)).times(limit),
+        Utilisation.printable(amplification));
   }
 
-  private double amplified(Pad pad, Stand stand, double first, double weight, double h) {
+  /** The sway with the weight that leans along; unlimited where the frame folds. */
+  private static double amplified(Pad pad, Stand stand, double first, double weight, double h) {
     double force = Math.abs(stand.force());
+    if (Double.isInfinite(first)) {
+      return first;
+    }
     double k = pad.take(STIFFNESS, force, first);
     if (k <= weight / h) {
       pad.remark("The frame cannot hold its own weight upright: it would fold.");
-      return Double.MAX_VALUE;
+      return Double.POSITIVE_INFINITY;
     }
     return pad.take(AMPLIFIED, force, k, weight, h);
   }

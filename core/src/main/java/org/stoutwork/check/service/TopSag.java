@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import org.stoutwork.action.Action;
 import org.stoutwork.action.Factors;
+import org.stoutwork.analysis.model.Combination;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.bench.Weight;
 import org.stoutwork.check.Finding;
+import org.stoutwork.check.GoverningCase;
 import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.LevelAnalysis;
 import org.stoutwork.check.Stand;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.result.CheckResult;
@@ -108,7 +111,11 @@ public final class TopSag {
     double limit = pad.take(LIMIT, lines.span(worst), ratio);
     compare(worst, w, sag, pad);
     new TopByHand(inquiry).compare(worst.stand().action(), pad);
-    return finding(key, title, worst, sag, limit, "the action alone").judge(w, limit, Unit.MM, pad);
+    Combination alone =
+        Combination.named("the action alone").plus(worst.stand().force(), worst.stand().unit());
+    return inquiry.keep(
+        finding(key, title, worst, sag, limit, alone.name()).judge(w, limit, Unit.MM, pad),
+        behind(worst, sag, alone));
   }
 
   private CheckResult afterYears(String key, String title, List<Stand> stands) {
@@ -133,7 +140,31 @@ public final class TopSag {
     double w = lasting(judge().parts(JointLevel.MEAN, worst), kDef, pad);
     double limit = pad.take(LIMIT, lines.span(worst), ratio);
     compare(worst, w, sag, pad);
-    return finding(key, title, worst, sag, limit, combination).judge(w, limit, Unit.MM, pad);
+    return inquiry.keep(
+        finding(key, title, worst, sag, limit, combination).judge(w, limit, Unit.MM, pad),
+        behind(worst, sag, creeping(worst.stand(), kDef)));
+  }
+
+  /** The frame whose movements a reader can find again: that of the strips. */
+  private GoverningCase behind(SagSpot spot, SagOf sag, Combination loads) {
+    return GoverningCase.movement(
+        loads,
+        "sag below the line of its supports, the top as strips",
+        sag.by(strips, JointLevel.MEAN, spot),
+        lines.terms(spot.along(), spot.line(), spot.station()));
+  }
+
+  /** Everything with the factors that creep adds to it. */
+  private Combination creeping(Stand stand, double kDef) {
+    LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
+    Combination out =
+        Combination.named("each as it is, with creep").plus(1 + kDef, mean.loads().permanent());
+    if (mean.loads().storesAnything()) {
+      out = out.plus(1 + PSI_2_STORED * kDef, mean.loads().stored());
+    }
+    return stand.force() == 0
+        ? out
+        : out.plus(stand.force() * (1 + PSI_2_USE * kDef), stand.unit());
   }
 
   private static double lasting(SagParts w, double kDef, Pad pad) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.stoutwork.action.Action;
 import org.stoutwork.action.Way;
+import org.stoutwork.assembly.Stance;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Edge;
 import org.stoutwork.bench.Footing;
@@ -13,6 +14,7 @@ import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.quantity.Force;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
 import org.stoutwork.source.Source;
@@ -27,6 +29,9 @@ import org.stoutwork.working.RecordingPad;
 public final class Standing {
 
   private static final Source STATICS = Source.derived("statics of a rigid body");
+
+  private static final Source PRESSED =
+      Source.derived("what the feet press on the floor under the weight of the bench");
 
   private static final Formula RESISTING =
       Formula.define("M_R")
@@ -161,11 +166,28 @@ public final class Standing {
     double tipping =
         pad.take(SAT_ON, sitting.force(), Math.max(0, out), sitting.push(), bench.height().mm());
     String key = "tipping-" + sitting.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    return judge(key, "Tipping", sitting.edge(), sitting.name(), tipping, resisting, pad);
+    return judge(
+        key, "Tipping with a sitter", sitting.edge(), sitting.name(), tipping, resisting, pad);
   }
 
   private double resisting(Pad pad, Edge edge) {
-    return pad.take(RESISTING, body.weight(), Math.max(0, body.lever(bench, edge)));
+    double lever = Math.max(0, body.lever(bench, edge));
+    pad.given("W", "weight of bench, vises and machines", body.weight(), Unit.N, PRESSED);
+    boolean across = edge.isLong();
+    pad.given(
+        "c",
+        "centre of the weight, from the " + (across ? "front edge" : "left end") + " of the top",
+        across ? body.y() : body.x(),
+        Unit.MM,
+        PRESSED);
+    pad.given(
+        "e_f",
+        "%s side of the feet, from the same edge".formatted(edge.words()),
+        Stance.edge(bench, edge),
+        Unit.MM,
+        Source.derived("sizes of the bench"));
+    pad.remark("The lever a is the distance between the two; it is 0 where the weight is outside.");
+    return pad.take(RESISTING, body.weight(), lever);
   }
 
   private CheckResult judge(
@@ -180,8 +202,8 @@ public final class Standing {
     double needed = pad.take(NEEDED, factor, tipping);
     if (tipping > 0) {
       pad.remark(
-          "Factor against tipping: %.2f, at least %.2f is asked for. Partial factors would ask for"
-                  .formatted(resisting / tipping, factor)
+          "Factor against tipping: %s, at least %s is asked for. Partial factors would ask for"
+                  .formatted(Writing.fixed(resisting / tipping, 2), Writing.fixed(factor, 2))
               + " 1.5/0.9 = 1.67 (EN 1990, set A, from memory).");
     }
     return Finding.of(key, title, Topic.STABILITY)

@@ -4,6 +4,7 @@
  *
  * <p>Start at {@link org.stoutwork.fastener.lateral.Johansen} or {@link
  * org.stoutwork.fastener.lateral.NdsYield}; both return {@link
- * org.stoutwork.fastener.lateral.YieldModes}. Uses {@code fastener}, {@code working}.
+ * org.stoutwork.fastener.lateral.YieldModes}. Knows no joints: how fasteners stand together is not
+ * seen here. Uses {@code quantity}, {@code source}, {@code working} and {@code fastener}.
  */
 package org.stoutwork.fastener.lateral;

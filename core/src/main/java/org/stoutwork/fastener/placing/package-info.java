@@ -2,6 +2,7 @@
  * Where fasteners sit and how far they give: slip moduli, groups in rotation, distances to ends and
  * edges, slots for the movement of wood.
  *
- * <p>Start at {@link org.stoutwork.fastener.placing.Slip}. Uses {@code fastener}, {@code working}.
+ * <p>Start at {@link org.stoutwork.fastener.placing.Slip}. Nothing is said here of strength. Uses
+ * {@code quantity}, {@code source}, {@code working} and {@code fastener}.
  */
 package org.stoutwork.fastener.placing;

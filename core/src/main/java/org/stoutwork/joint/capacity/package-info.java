@@ -3,7 +3,11 @@
  * for each way to fail, with its working.
  *
  * <p>Front door: {@link org.stoutwork.joint.capacity.JointCapacities}. One file for each kind of
- * joint. Uses {@code joint}, {@code joint.setting}, the formula rooms of {@code joint} and {@code
- * fastener}.
+ * joint. Forces are handed in; nothing is known of where they come from.
+ *
+ * <p>Uses {@code quantity}, {@code source}, {@code working}, {@code fastener}, {@code
+ * fastener.lateral}, {@code fastener.placing}, {@code fastener.withdrawal}, {@code joint}, {@code
+ * joint.setting}, {@code joint.glue}, {@code joint.peg}, {@code joint.bolted}, {@code joint.tenon}
+ * and {@code joint.limit}.
  */
 package org.stoutwork.joint.capacity;

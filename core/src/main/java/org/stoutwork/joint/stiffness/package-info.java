@@ -3,7 +3,10 @@
  * every kind of joint.
  *
  * <p>Front door: {@link org.stoutwork.joint.stiffness.JointStiffness#of}. One file for each kind.
- * Uses {@code joint}, {@code joint.setting} and the formula rooms of {@code joint} and {@code
- * fastener}.
+ * Nothing is said here of strength.
+ *
+ * <p>Uses {@code quantity}, {@code source}, {@code working}, {@code fastener}, {@code
+ * fastener.placing}, {@code joint}, {@code joint.setting}, {@code joint.peg}, {@code joint.bolted}
+ * and {@code joint.tenon}.
  */
 package org.stoutwork.joint.stiffness;

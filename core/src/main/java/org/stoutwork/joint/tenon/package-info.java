@@ -4,6 +4,8 @@
  * splitting, shear-out, wedges.
  *
  * <p>Plain numbers in, one number out, written on a pad. Start at {@link
- * org.stoutwork.joint.tenon.TenonSpring}. Uses {@code joint.setting}, {@code working}.
+ * org.stoutwork.joint.tenon.TenonSpring}. Knows no record of a joint. Uses {@code quantity}, {@code
+ * source}, {@code working}, {@code section}, {@code fastener}, {@code joint.setting} and {@code
+ * joint.glue}.
  */
 package org.stoutwork.joint.tenon;

@@ -31,7 +31,7 @@ public final class ClearMeans {
   public static final double DRIEST = 8;
 
   private static final String ONLY_DRY =
-      "no green value is printed: no gain is counted below the moisture of the test";
+      "No green value is printed: no gain is counted below the moisture of the test";
 
   private final Map<ClearProperty, Property> changes = new EnumMap<>(ClearProperty.class);
   private final Table relations;

@@ -39,6 +39,6 @@ public enum ServiceClass {
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    "a service class is 1, 2 or 3; it was %d".formatted(number)));
+                    "a service class is 1, 2 or 3; it was %s".formatted(number)));
   }
 }

@@ -4,6 +4,6 @@
  *
  * <p>Start at {@link org.stoutwork.wood.time.LoadDuration} for a load, {@link
  * org.stoutwork.wood.time.TimeFactors} for the factors. Knows products, not species. Uses {@code
- * wood}.
+ * quantity}, {@code source}, {@code table} and {@code wood}.
  */
 package org.stoutwork.wood.time;

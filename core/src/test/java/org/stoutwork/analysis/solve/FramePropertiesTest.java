@@ -1,8 +1,10 @@
 package org.stoutwork.analysis.solve;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -434,5 +436,29 @@ class FramePropertiesTest {
     }
     model.supports().forEach((n, held) -> held.forEach((d, k) -> b.support(n, d, k)));
     return b.build();
+  }
+
+  @Property(tries = 20)
+  void load_cases_solved_together_get_the_same_bits_as_one_at_a_time(@ForAll long seed) {
+    Random r = new Random(seed);
+    FrameModel model = RandomFrames.frame(r, r.nextBoolean());
+    PreparedFrame frame = FrameSolver.prepare(model).prepared();
+    List<LoadCase> cases = new ArrayList<>();
+    for (int c = 0; c < 1 + r.nextInt(90); c++) {
+      cases.add(RandomFrames.loads(r, model, "case " + c));
+    }
+    List<Outcome> together = frame.solveAll(cases);
+    assertEquals(cases.size(), together.size());
+    for (int c = 0; c < cases.size(); c++) {
+      Outcome one = frame.solve(cases.get(c));
+      if (one instanceof FrameResult result) {
+        FrameResult other = together.get(c).result();
+        assertArrayEquals(result.displacements(), other.displacements());
+        assertArrayEquals(result.reaction("A0"), other.reaction("A0"));
+        assertEquals(result.name(), other.name());
+      } else {
+        assertEquals(one, together.get(c));
+      }
+    }
   }
 }

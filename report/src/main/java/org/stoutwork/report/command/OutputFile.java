@@ -6,6 +6,8 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /**
  * Writes a file whole or not at all: into a new file beside it, which then takes its place. A file
@@ -59,9 +61,9 @@ public final class OutputFile {
    */
   public static void write(Path target, byte[] bytes) throws Ending {
     try {
-      Path fresh = Files.createTempFile(folder(target), "." + target.getFileName(), ".part");
+      Path fresh = sibling(target);
       try {
-        Files.write(fresh, bytes);
+        Files.write(fresh, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         move(fresh, target);
       } finally {
         Files.deleteIfExists(fresh);
@@ -69,6 +71,11 @@ public final class OutputFile {
     } catch (IOException e) {
       throw cannot(target, reason(e));
     }
+  }
+
+  /** A name of its own; not a temporary file of the system, which others could not read. */
+  private static Path sibling(Path target) {
+    return folder(target).resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
   }
 
   private static void move(Path fresh, Path target) throws IOException {

@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
       "Exit codes: 0 all adequate or done, 1 something inadequate,",
       "2 wrong input or arguments, 3 analysis refused or a fault of the program.",
       "",
-      "Example: stoutwork frame rack.json --results rack-results.json"
+      "Example: stoutwork check bench.yaml"
     })
 public final class Stoutwork implements Callable<Integer> {
 
@@ -36,7 +36,7 @@ public final class Stoutwork implements Callable<Integer> {
   private Stoutwork() {}
 
   private static List<Object> commands(Console console) {
-    return List.of(new FrameCommand(console));
+    return List.of(new CheckCommand(console), new FrameCommand(console), new WoodCommand(console));
   }
 
   /**

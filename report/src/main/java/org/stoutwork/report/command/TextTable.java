@@ -3,13 +3,20 @@ package org.stoutwork.report.command;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A table in plain text: the first column to the left, the others to the right. */
+/** A table in plain text: the first columns to the left, the others to the right. */
 final class TextTable {
 
   private final List<List<String>> rows = new ArrayList<>();
+  private int left = 1;
 
   TextTable(String... heading) {
     rows.add(List.of(heading));
+  }
+
+  /** Sets how many columns stand to the left; one unless said otherwise. */
+  TextTable leftColumns(int count) {
+    left = count;
+    return this;
   }
 
   /** Adds a row with as many cells as the heading. */
@@ -39,11 +46,11 @@ final class TextTable {
     return rows.stream().map(row -> line(row, widths)).toList();
   }
 
-  private static String line(List<String> row, int... widths) {
+  private String line(List<String> row, int... widths) {
     StringBuilder line = new StringBuilder("  ");
     for (int c = 0; c < widths.length; c++) {
       String pad = " ".repeat(widths[c] - width(row.get(c)));
-      line.append(c == 0 ? row.get(c) + pad : "  " + pad + row.get(c));
+      line.append(c == 0 ? "" : "  ").append(c < left ? row.get(c) + pad : pad + row.get(c));
     }
     return line.toString().stripTrailing();
   }

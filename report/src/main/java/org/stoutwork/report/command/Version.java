@@ -7,7 +7,12 @@ final class Version implements IVersionProvider {
 
   @Override
   public String[] getVersion() {
+    return new String[] {"stoutwork " + number()};
+  }
+
+  /** The version alone. */
+  static String number() {
     String version = Version.class.getPackage().getImplementationVersion();
-    return new String[] {"stoutwork " + (version == null ? "(not packaged)" : version)};
+    return version == null ? "(not packaged)" : version;
   }
 }

@@ -1,6 +1,7 @@
 package org.stoutwork.report.drawing;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Marks within a frame on paper.
@@ -17,8 +18,11 @@ public record Drawing(double width, double height, List<Mark> marks) {
   public Drawing {
     if (!(width > 0 && height > 0 && width < 2000 && height < 2000)) {
       throw new IllegalArgumentException(
-          "a drawing is above 0 mm and below 2000 mm each way; %s mm by %s mm was given"
-              .formatted(width, height));
+          String.format(
+              Locale.ROOT,
+              "a drawing is above 0 mm and below 2000 mm each way; %s mm by %s mm was given",
+              width,
+              height));
     }
     marks = List.copyOf(marks);
   }
@@ -34,8 +38,13 @@ public record Drawing(double width, double height, List<Mark> marks) {
       Bounds reach = Extent.of(mark, measure);
       if (!frame.holds(reach, 0.3)) {
         throw new IllegalStateException(
-            "a mark leaves the frame of %s mm by %s mm: %s reaches %s"
-                .formatted(width, height, mark, reach));
+            String.format(
+                Locale.ROOT,
+                "a mark leaves the frame of %s mm by %s mm: %s reaches %s",
+                width,
+                height,
+                mark,
+                reach));
       }
     }
     return this;

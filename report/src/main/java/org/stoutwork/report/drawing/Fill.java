@@ -1,5 +1,7 @@
 package org.stoutwork.report.drawing;
 
+import java.util.Locale;
+
 /** What fills a closed shape. */
 public sealed interface Fill {
 
@@ -41,7 +43,10 @@ public sealed interface Fill {
     public Hatch {
       if (!(spacing >= 0.3) || !Double.isFinite(degrees)) {
         throw new IllegalArgumentException(
-            "hatching needs a spacing of at least 0.3 mm; %s mm was given".formatted(spacing));
+            String.format(
+                Locale.ROOT,
+                "hatching needs a spacing of at least 0.3 mm; %s mm was given",
+                spacing));
       }
     }
   }

@@ -1,6 +1,7 @@
 package org.stoutwork.report.drawing;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -79,8 +80,11 @@ public sealed interface Mark {
     public Arc {
       if (!(radius > 0) || !(Math.abs(sweep) <= 360) || !Double.isFinite(start)) {
         throw new IllegalArgumentException(
-            "an arc needs a radius above 0 mm and a sweep within 360°; %s mm and %s° were given"
-                .formatted(radius, sweep));
+            String.format(
+                Locale.ROOT,
+                "an arc needs a radius above 0 mm and a sweep within 360°; %s mm and %s° were given",
+                radius,
+                sweep));
       }
       if (Math.abs(sweep) < 360 && !(fill instanceof Fill.Empty)) {
         throw new IllegalArgumentException("only a full circle may be filled; draw a polygon");
@@ -120,7 +124,7 @@ public sealed interface Mark {
     public Label {
       if (!(points >= 4 && points <= 72)) {
         throw new IllegalArgumentException(
-            "lettering is 4 to 72 points; %s was given".formatted(points));
+            String.format(Locale.ROOT, "lettering is 4 to 72 points; %s was given", points));
       }
       Objects.requireNonNull(text, "text");
     }
@@ -134,7 +138,12 @@ public sealed interface Mark {
   private static void requireAtLeast(int least, List<Point> points, String what) {
     if (points.size() < least) {
       throw new IllegalArgumentException(
-          "%s needs at least %d points; %d were given".formatted(what, least, points.size()));
+          String.format(
+              Locale.ROOT,
+              "%s needs at least %d points; %d were given",
+              what,
+              least,
+              points.size()));
     }
   }
 

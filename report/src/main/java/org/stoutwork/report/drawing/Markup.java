@@ -2,6 +2,7 @@ package org.stoutwork.report.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Reads text with a few signs for its look:
@@ -117,8 +118,11 @@ public final class Markup {
     int end = source.indexOf('}', at);
     if (end < 0) {
       throw new IllegalArgumentException(
-          "text \"%s\" opens a brace at %d and does not close it; write \\{ for the sign itself"
-              .formatted(source, at));
+          String.format(
+              Locale.ROOT,
+              "text \"%s\" opens a brace at %d and does not close it; write \\{ for the sign itself",
+              source,
+              at));
     }
     String inner = source.substring(at + 1, end);
     at = end + 1;

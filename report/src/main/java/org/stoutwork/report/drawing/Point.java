@@ -1,5 +1,7 @@
 package org.stoutwork.report.drawing;
 
+import java.util.Locale;
+
 /**
  * A place on paper.
  *
@@ -14,7 +16,8 @@ public record Point(double x, double y) {
   public Point {
     if (!Double.isFinite(x) || !Double.isFinite(y)) {
       throw new IllegalArgumentException(
-          "a point on paper needs finite coordinates; (%s, %s) was given".formatted(x, y));
+          String.format(
+              Locale.ROOT, "a point on paper needs finite coordinates; (%s, %s) was given", x, y));
     }
   }
 

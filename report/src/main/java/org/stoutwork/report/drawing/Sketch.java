@@ -70,6 +70,16 @@ public final class Sketch {
     return add(new Mark.Label(at, text, points, align, degrees, Ink.BLACK));
   }
 
+  /** Lettering of the usual size on a white ground, for use over lines and hatching. */
+  public Sketch backedText(Point at, String markup, Align align, TextMeasure measure) {
+    Mark label = new Mark.Label(at, RichText.of(markup), USUAL_TYPE, align, 0, Ink.BLACK);
+    Bounds reach = Extent.of(label, measure).grown(0.4);
+    area(
+        corners(new Point(reach.left(), reach.top()), new Point(reach.right(), reach.bottom())),
+        Fill.of(Ink.WHITE));
+    return add(label);
+  }
+
   /** The marks so far. */
   public List<Mark> marks() {
     return List.copyOf(marks);

@@ -1,5 +1,7 @@
 package org.stoutwork.report.drawing;
 
+import java.util.Locale;
+
 /**
  * How a line is drawn.
  *
@@ -27,7 +29,7 @@ public record Stroke(double width, Ink ink, Dash dash) {
   public Stroke {
     if (!(width >= 0.05 && width <= 3)) {
       throw new IllegalArgumentException(
-          "a line is 0.05 mm to 3 mm wide; %s mm was given".formatted(width));
+          String.format(Locale.ROOT, "a line is 0.05 mm to 3 mm wide; %s mm was given", width));
     }
   }
 

@@ -77,7 +77,8 @@ public final class SvgWriter {
     String turn =
         label.degrees() == 0
             ? ""
-            : " transform=\"rotate(%s %s %s)\"".formatted(number(-label.degrees()), x, y);
+            : String.format(
+                Locale.ROOT, " transform=\"rotate(%s %s %s)\"", number(-label.degrees()), x, y);
     line(
         "<text x=\"%s\" y=\"%s\" font-size=\"%s\" text-anchor=\"%s\" fill=\"%s\"%s>%s</text>",
         x, y, number(em), anchor, label.ink().hex(), turn, spans(label.text(), em));
@@ -119,10 +120,16 @@ public final class SvgWriter {
     String pattern =
         dash.isEmpty()
             ? ""
-            : " stroke-dasharray=\"%s\""
-                .formatted(dash.stream().map(SvgWriter::number).collect(Collectors.joining(" ")));
-    return " stroke=\"%s\" stroke-width=\"%s\"%s"
-        .formatted(stroke.ink().hex(), number(stroke.width()), pattern);
+            : String.format(
+                Locale.ROOT,
+                " stroke-dasharray=\"%s\"",
+                dash.stream().map(SvgWriter::number).collect(Collectors.joining(" ")));
+    return String.format(
+        Locale.ROOT,
+        " stroke=\"%s\" stroke-width=\"%s\"%s",
+        stroke.ink().hex(),
+        number(stroke.width()),
+        pattern);
   }
 
   private static String points(List<Point> points) {

@@ -69,7 +69,7 @@ public final class PdfPress {
     } catch (DocumentException | IOException e) {
       throw new PdfFault("the file cannot be made: " + e.getMessage(), e);
     }
-    return out.toByteArray();
+    return CrossReferences.righted(out.toByteArray());
   }
 
   private void paint(Page page, PagedSheet sheet, Structure structure, PdfContentByte canvas) {

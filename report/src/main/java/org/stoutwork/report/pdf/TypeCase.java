@@ -97,7 +97,8 @@ public final class TypeCase implements TextMeasure {
     }
     String code = String.format(Locale.ROOT, "[U+%04X]", sign);
     if (missing == MissingGlyph.REFUSE) {
-      throw new PdfFault("no embedded font has the sign %s of \"%s\"".formatted(code, text));
+      throw new PdfFault(
+          String.format(Locale.ROOT, "no embedded font has the sign %s of \"%s\"", code, text));
     }
     return code;
   }

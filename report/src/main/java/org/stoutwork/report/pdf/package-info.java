@@ -3,7 +3,7 @@
  * OpenPDF.
  *
  * <p>Start at {@link org.stoutwork.report.pdf.PdfPress}. Nothing here reads a clock, a locale or a
- * file outside the program: same pages, same bytes. Uses {@code sheet}, {@code sheet.page}, {@code
- * sheet.layout} and {@code drawing}.
+ * file outside the program: same pages, same bytes. Uses {@code drawing}, {@code sheet}, {@code
+ * sheet.page} and {@code sheet.layout}.
  */
 package org.stoutwork.report.pdf;

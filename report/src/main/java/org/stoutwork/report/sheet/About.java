@@ -1,6 +1,7 @@
 package org.stoutwork.report.sheet;
 
 import java.time.Instant;
+import java.util.Locale;
 
 /**
  * What a file says about itself without being printed.
@@ -26,8 +27,11 @@ public record About(
   public About {
     if (title.isBlank() || language.isBlank()) {
       throw new IllegalArgumentException(
-          "a sheet needs a title and a language; \"%s\" and \"%s\" were given"
-              .formatted(title, language));
+          String.format(
+              Locale.ROOT,
+              "a sheet needs a title and a language; \"%s\" and \"%s\" were given",
+              title,
+              language));
     }
   }
 }

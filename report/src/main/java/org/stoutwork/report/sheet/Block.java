@@ -1,6 +1,7 @@
 package org.stoutwork.report.sheet;
 
 import java.util.List;
+import java.util.Locale;
 
 /** One thing in the flow of a sheet. */
 public sealed interface Block
@@ -33,7 +34,7 @@ public sealed interface Block
     public Spacer {
       if (!(height >= 0 && height <= 100)) {
         throw new IllegalArgumentException(
-            "a spacer is 0 to 100 mm high; %s mm was given".formatted(height));
+            String.format(Locale.ROOT, "a spacer is 0 to 100 mm high; %s mm was given", height));
       }
     }
   }

@@ -1,5 +1,6 @@
 package org.stoutwork.report.sheet;
 
+import java.util.Locale;
 import org.stoutwork.report.drawing.Align;
 import org.stoutwork.report.drawing.RichText;
 
@@ -19,7 +20,11 @@ public record Column(RichText head, double width, boolean fixed, Align align) {
   public Column {
     if (!(width > 0 && width < 1000)) {
       throw new IllegalArgumentException(
-          "column \"%s\" needs a width above 0; %s was given".formatted(head.characters(), width));
+          String.format(
+              Locale.ROOT,
+              "column \"%s\" needs a width above 0; %s was given",
+              head.characters(),
+              width));
     }
   }
 

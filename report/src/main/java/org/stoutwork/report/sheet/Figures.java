@@ -1,6 +1,7 @@
 package org.stoutwork.report.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import org.stoutwork.report.drawing.Drawing;
 import org.stoutwork.report.drawing.RichText;
 
@@ -18,7 +19,8 @@ public record Figures(List<Figure> figures) implements Block {
     figures = List.copyOf(figures);
     if (figures.isEmpty() || figures.size() > 2) {
       throw new IllegalArgumentException(
-          "one or two figures stand side by side; %d were given".formatted(figures.size()));
+          String.format(
+              Locale.ROOT, "one or two figures stand side by side; %d were given", figures.size()));
     }
   }
 
@@ -50,7 +52,10 @@ public record Figures(List<Figure> figures) implements Block {
     public Figure {
       if (alternative.isBlank()) {
         throw new IllegalArgumentException(
-            "figure \"%s\" needs a text that says what it shows".formatted(caption.characters()));
+            String.format(
+                Locale.ROOT,
+                "figure \"%s\" needs a text that says what it shows",
+                caption.characters()));
       }
     }
 

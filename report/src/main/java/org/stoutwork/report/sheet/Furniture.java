@@ -1,6 +1,7 @@
 package org.stoutwork.report.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import org.stoutwork.report.drawing.RichText;
 
 /**
@@ -21,8 +22,11 @@ public record Furniture(List<RichText> headLeft, List<RichText> headRight, RichT
     headRight = List.copyOf(headRight);
     if (headLeft.size() > 2 || headRight.size() > 2) {
       throw new IllegalArgumentException(
-          "a running head has at most two lines a side; %d and %d were given"
-              .formatted(headLeft.size(), headRight.size()));
+          String.format(
+              Locale.ROOT,
+              "a running head has at most two lines a side; %d and %d were given",
+              headLeft.size(),
+              headRight.size()));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.stoutwork.report.sheet;
 
+import java.util.Locale;
 import org.stoutwork.report.drawing.RichText;
 
 /**
@@ -19,7 +20,7 @@ public record Heading(int level, RichText text, boolean numbered, String anchor)
   public Heading {
     if (level < 1 || level > 3) {
       throw new IllegalArgumentException(
-          "headings have level 1, 2 or 3; %d was given".formatted(level));
+          String.format(Locale.ROOT, "headings have level 1, 2 or 3; %d was given", level));
     }
   }
 

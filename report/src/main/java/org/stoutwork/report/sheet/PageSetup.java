@@ -1,5 +1,6 @@
 package org.stoutwork.report.sheet;
 
+import java.util.Locale;
 import org.stoutwork.report.drawing.Bounds;
 
 /**
@@ -29,7 +30,8 @@ public record PageSetup(Paper paper, double left, double right, double top, doub
     double smallest = Math.min(Math.min(left, right), Math.min(top, bottom));
     if (!(smallest >= LEAST)) {
       throw new IllegalArgumentException(
-          "margins are at least 15 mm; the smallest given is %s mm".formatted(smallest));
+          String.format(
+              Locale.ROOT, "margins are at least 15 mm; the smallest given is %s mm", smallest));
     }
     if (paper.width() - left - right < 100 || paper.height() - top - bottom < 120) {
       throw new IllegalArgumentException(

@@ -3,6 +3,7 @@ package org.stoutwork.report.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.stoutwork.report.drawing.RichText;
 
 /**
@@ -31,8 +32,12 @@ public record Table(
     for (Row row : rows) {
       if (row.cells().size() != (row.spanning() ? 1 : columns.size())) {
         throw new IllegalArgumentException(
-            "a row of %d cells does not fit a table of %d columns: %s"
-                .formatted(row.cells().size(), columns.size(), row));
+            String.format(
+                Locale.ROOT,
+                "a row of %d cells does not fit a table of %d columns: %s",
+                row.cells().size(),
+                columns.size(),
+                row));
       }
     }
   }

@@ -1,5 +1,6 @@
 package org.stoutwork.report.sheet;
 
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -11,6 +12,8 @@ import java.util.OptionalDouble;
  */
 public record Utilisation(OptionalDouble value, OptionalDouble favourable, Verdict verdict) {
 
+  private static final double CLOSE = 0.9;
+
   /**
    * @throws IllegalArgumentException if the figure is missing though something was checked, or is
    *     negative or not a number
@@ -18,18 +21,36 @@ public record Utilisation(OptionalDouble value, OptionalDouble favourable, Verdi
   public Utilisation {
     if (value.isEmpty() != (verdict == Verdict.NOT_CHECKED)) {
       throw new IllegalArgumentException(
-          "a verdict of \"%s\" does not go with %s".formatted(verdict.words(), value));
+          String.format(
+              Locale.ROOT, "a verdict of \"%s\" does not go with %s", verdict.words(), value));
     }
     if (value.isPresent() && !(value.getAsDouble() >= 0)) {
       throw new IllegalArgumentException(
-          "utilisation is at least 0; %s was given".formatted(value.getAsDouble()));
+          String.format(
+              Locale.ROOT, "utilisation is at least 0; %s was given", value.getAsDouble()));
     }
     if (favourable.isPresent()
         && !(value.isPresent() && favourable.getAsDouble() <= value.getAsDouble())) {
       throw new IllegalArgumentException(
-          "the favourable end is at most the deciding figure; %s and %s were given"
-              .formatted(favourable, value));
+          String.format(
+              Locale.ROOT,
+              "the favourable end is at most the deciding figure; %s and %s were given",
+              favourable,
+              value));
     }
+  }
+
+  /**
+   * A figure to two decimals that stays on its side of 0.9, from which a check is marginal, and of
+   * 1: what fails never reads as 1.00, what is adequate never as 0.90.
+   */
+  public static String twoDecimals(double value) {
+    double parts = value * 100;
+    double shown =
+        value > 1
+            ? Math.ceil(parts - 1e-9)
+            : value < CLOSE && Math.rint(parts) >= CLOSE * 100 ? Math.floor(parts) : parts;
+    return String.format(Locale.ROOT, "%.2f", shown / 100);
   }
 
   /** A single figure. */

@@ -4,6 +4,7 @@
  *
  * <p>Start at {@link org.stoutwork.report.sheet.Sheet} and {@link
  * org.stoutwork.report.sheet.Block}. Text is marked up as {@link
- * org.stoutwork.report.drawing.Markup} describes. Uses {@code drawing} and core {@code working}.
+ * org.stoutwork.report.drawing.Markup} describes. Uses {@code drawing}, and of the core {@code
+ * working}.
  */
 package org.stoutwork.report.sheet;

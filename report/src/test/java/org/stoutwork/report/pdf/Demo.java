@@ -34,6 +34,7 @@ import org.stoutwork.report.sheet.Heading;
 import org.stoutwork.report.sheet.PageSetup;
 import org.stoutwork.report.sheet.Paper;
 import org.stoutwork.report.sheet.Paragraph;
+import org.stoutwork.report.sheet.Revision;
 import org.stoutwork.report.sheet.Sheet;
 import org.stoutwork.report.sheet.SignOff;
 import org.stoutwork.report.sheet.Table;
@@ -112,6 +113,8 @@ final class Demo {
             "The bench is **inadequate** as drawn: sideways planing turns the joints of the end"
                 + " frames by more than they can take. Everything else holds."));
     blocks.add(SignOff.of("Prepared", "Checked (not by the preparer)", "Approved for class use"));
+    blocks.add(
+        Revision.table(List.of(new Revision("B", "2026-03-14", "Legs 60 to 70 mm", "", "")), 2));
     blocks.addAll(glance());
     blocks.addAll(members(setup, measure));
     blocks.addAll(workings());

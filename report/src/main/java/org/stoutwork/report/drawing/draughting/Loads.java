@@ -2,6 +2,7 @@ package org.stoutwork.report.drawing.draughting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.stoutwork.report.drawing.Align;
 import org.stoutwork.report.drawing.Fill;
 import org.stoutwork.report.drawing.Ink;
@@ -32,7 +33,8 @@ public final class Loads {
       Point tip, double degrees, double length, String markup, double points) {
     if (!(length >= 4)) {
       throw new IllegalArgumentException(
-          "a load arrow is at least 4 mm long on paper; %s mm was given".formatted(length));
+          String.format(
+              Locale.ROOT, "a load arrow is at least 4 mm long on paper; %s mm was given", length));
     }
     Point tail = tip.polar(degrees, -length);
     List<Mark> marks = new ArrayList<>();

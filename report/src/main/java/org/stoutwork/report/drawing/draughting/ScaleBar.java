@@ -2,6 +2,7 @@ package org.stoutwork.report.drawing.draughting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.stoutwork.report.drawing.Align;
 import org.stoutwork.report.drawing.Fill;
@@ -33,8 +34,11 @@ public final class ScaleBar {
       Point at, View view, long step, int fields, String unit, double points) {
     if (step <= 0 || fields < 1 || fields > 10) {
       throw new IllegalArgumentException(
-          "a scale bar has 1 to 10 fields of a length above 0; %d of %d were given"
-              .formatted(fields, step));
+          String.format(
+              Locale.ROOT,
+              "a scale bar has 1 to 10 fields of a length above 0; %d of %d were given",
+              fields,
+              step));
     }
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < fields; i++) {

@@ -1,5 +1,6 @@
 package org.stoutwork.report.drawing.draughting;
 
+import java.util.Locale;
 import org.stoutwork.report.drawing.Bounds;
 import org.stoutwork.report.drawing.Point;
 
@@ -20,7 +21,8 @@ public record View(Point origin, double denominator) {
   public View {
     if (!(denominator > 0)) {
       throw new IllegalArgumentException(
-          "a scale is 1 to a number above 0; 1 to %s was given".formatted(denominator));
+          String.format(
+              Locale.ROOT, "a scale is 1 to a number above 0; 1 to %s was given", denominator));
     }
   }
 
@@ -55,8 +57,13 @@ public record View(Point origin, double denominator) {
     public RealBox {
       if (!(maxX > minX && maxZ > minZ)) {
         throw new IllegalArgumentException(
-            "a view needs a width and a height; x %s to %s, z %s to %s was given"
-                .formatted(minX, maxX, minZ, maxZ));
+            String.format(
+                Locale.ROOT,
+                "a view needs a width and a height; x %s to %s, z %s to %s was given",
+                minX,
+                maxX,
+                minZ,
+                maxZ));
       }
     }
 

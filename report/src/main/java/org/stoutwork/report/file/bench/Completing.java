@@ -41,10 +41,15 @@ final class Completing implements SecondStep<Draft, BenchFile> {
     return new Fault(
         place.spot(),
         place.path(),
-        "is " + fault.given(),
-        fault.allowed(),
+        "is " + typed(fault.given()),
+        typed(fault.allowed()),
         Nearest.question(fault.nearest()),
         "");
+  }
+
+  /** With plain blanks, so that what a message offers can be typed again. */
+  private static String typed(String words) {
+    return words.replace('\u00a0', ' ');
   }
 
   private static Bench relisted(Bench bench, Places places) {

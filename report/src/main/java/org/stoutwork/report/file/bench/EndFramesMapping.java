@@ -4,6 +4,7 @@ import java.util.List;
 import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.bench.sketch.EndFrameSketch;
 import org.stoutwork.quantity.Length;
+import org.stoutwork.report.file.field.Field;
 import org.stoutwork.report.file.field.Fields;
 import org.stoutwork.report.file.field.Got;
 import org.stoutwork.report.file.field.Value;
@@ -38,9 +39,11 @@ final class EndFramesMapping {
 
   private Got<Boolean> frames(Fields file, Value value, BenchSketch sketch) {
     if (value.isList()) {
-      return value
-          .list(item -> item.map(fields -> listed(item.path().text(), fields, sketch)))
-          .map(all -> true);
+      Got<List<Boolean>> all =
+          value.list(item -> item.map(fields -> listed(item.path().text(), fields, sketch)));
+      return all.isThere() && all.get().isEmpty()
+          ? value.note("is an empty list", Take.SOME + " is needed", "")
+          : all.map(frames -> true);
     }
     if (!value.isMap()) {
       return value.fault(
@@ -58,15 +61,14 @@ final class EndFramesMapping {
 
   private Got<Boolean> alike(Fields fields, BenchSketch sketch) {
     places.endFramesAlike();
-    fields
-        .<List<Length>>either(
+    Field<List<Length>> at =
+        fields.either(
             "at",
             "a list of places such as `[270 mm, 1490 mm]`",
-            value -> value.list(item -> item.as(lengths.place())))
-        .optional()
-        .ifThere(
-            given ->
-                given.ifPresent(all -> all.forEach(at -> sketch.endFrame(frame -> frame.at(at)))));
+            value -> value.list(item -> item.as(lengths.place())));
+    Take.value(
+        at.where(all -> !all.isEmpty(), "a list of at least two places"),
+        all -> all.forEach(place -> sketch.endFrame(frame -> frame.at(place))));
     sketch.everyEndFrame(frame -> one.parts(fields, frame));
     return Got.of(true);
   }

@@ -66,12 +66,11 @@ final class JointMapping {
 
   private static Words parse(String text) throws NotUnderstood {
     String[] pieces = text.split(",", 2);
-    JointKind kind = word(KIND, "joints are " + KIND.noun(), pieces[0].strip());
+    JointKind kind = word(KIND, "a joint is " + KIND.noun(), pieces[0].strip());
     if (pieces.length == 1) {
       return new Words(kind, Optional.empty());
     }
-    return new Words(
-        kind, Optional.of(word(HOLD, "joints are held " + HOLD.noun(), pieces[1].strip())));
+    return new Words(kind, Optional.of(word(HOLD, "a hold is " + HOLD.noun(), pieces[1].strip())));
   }
 
   private static <T> T word(Kind<T> kind, String all, String text) throws NotUnderstood {

@@ -26,7 +26,7 @@ final class StretcherMapping {
   }
 
   void read(Fields file, BenchSketch sketch) {
-    Take.parts(file, "stretchers", (place, fields) -> entry(place, fields, sketch));
+    Take.someParts(file, "stretchers", (place, fields) -> entry(place, fields, sketch));
   }
 
   private void entry(String place, Fields fields, BenchSketch sketch) {

@@ -29,7 +29,7 @@ final class TopMapping {
     Take.value(lengths.size(fields, "thickness"), top::thickness);
     Take.value(fields.text("wood"), top::wood);
     Take.value(fields.scalar("grain", grain()), top::grain);
-    Take.parts(fields, "layers", (place, layer) -> top.layer(sketch -> layer(layer, sketch)));
+    Take.someParts(fields, "layers", (place, layer) -> top.layer(sketch -> layer(layer, sketch)));
     Take.value(HoldKind.field(fields, "hold", lengths), top::hold);
     Take.part(fields, "fixing", fixing -> top.fixing(sketch -> fixing(fixing, sketch)));
   }

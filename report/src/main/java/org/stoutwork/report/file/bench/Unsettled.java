@@ -58,12 +58,17 @@ final class Unsettled {
    * @param path of it in the file
    */
   boolean leavesOpen(String key, String path) {
-    return refused.contains(path)
-        || rests.stream().anyMatch(pattern -> pattern.matcher(key).matches());
+    return holds(key) || holds(path) || rests.stream().anyMatch(p -> p.matcher(key).matches());
   }
 
-  /** Notes that the height or a size of the top cannot stay, on which nearly everything rests. */
+  /** Whether a key or something within it was refused. */
+  private boolean holds(String key) {
+    return refused.stream().anyMatch(r -> r.equals(key) || r.startsWith(key + "."));
+  }
+
+  /** Notes a key that cannot stay; on the height and the sizes of the top nearly all rests. */
   void restsOn(String key) {
+    refused.add(key);
     if (key.matches(SIZES_OF_ALL)) {
       rests.add(Pattern.compile(PLACED_BELOW_TOP));
     }

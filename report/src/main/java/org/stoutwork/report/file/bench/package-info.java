@@ -4,7 +4,10 @@
  *
  * <p>Start at {@link org.stoutwork.report.file.bench.BenchFileReader}. One class for each part of
  * the file asks for its keys; what is missing is filled in by the core room {@code bench.sketch},
- * never here. Nothing is calculated here. Uses {@code file.tree} and {@code file.field} and the
- * core rooms {@code quantity}, {@code wood}, {@code bench} and {@code bench.sketch}.
+ * never here. Nothing is calculated here.
+ *
+ * <p>Uses {@code file.tree} and {@code file.field}, and of the core {@code quantity}, {@code wood},
+ * {@code wood.time}, {@code wood.moisture}, {@code wood.grade}, {@code wood.catalogue}, {@code
+ * bench} and {@code bench.sketch}.
  */
 package org.stoutwork.report.file.bench;

@@ -5,7 +5,7 @@
  *
  * <p>A file's mapping is a method that takes {@code Fields}, asks for its keys, and ends with
  * {@code fields.build(() -> new Leg(width.get(), depth.get()))}. Unknown keys are reported without
- * being asked for. No key name of any particular file may appear here. Uses {@code file.tree} and
- * the core room {@code quantity}.
+ * being asked for. No key name of any particular file may appear here. Uses {@code file.tree}, and
+ * of the core {@code quantity}.
  */
 package org.stoutwork.report.file.field;

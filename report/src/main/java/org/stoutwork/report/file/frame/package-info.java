@@ -5,7 +5,9 @@
  * org.stoutwork.report.file.frame.FrameFileReader}; {@code frame.schema.json} beside this room
  * describes the format for other programs.
  *
- * <p>Nothing of wood or benches may appear here. Uses {@code file.tree}, {@code file.field} and the
- * core room {@code analysis.model}.
+ * <p>Nothing of wood or benches may appear here.
+ *
+ * <p>Uses {@code file.tree} and {@code file.field}, and of the core {@code quantity}, {@code
+ * analysis.model}, {@code analysis.element} and {@code analysis.solve}.
  */
 package org.stoutwork.report.file.frame;

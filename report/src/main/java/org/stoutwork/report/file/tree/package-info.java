@@ -6,6 +6,6 @@
  * <p>Here live also the {@link org.stoutwork.report.file.tree.Fault}s a reading gathers, the search
  * for the nearest spelling, and the writer of canonical JSON ({@link
  * org.stoutwork.report.file.tree.JsonOut}). No key name of any particular file may appear here, and
- * no other room of this project is used.
+ * no other room of this project is used. Uses no other room.
  */
 package org.stoutwork.report.file.tree;

@@ -2,7 +2,6 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.stoutwork.report.drawing.Align;
 import org.stoutwork.report.drawing.Dash;
@@ -28,22 +27,37 @@ final class BarMarks {
   /** Height of a bar, mm. */
   static final double HEIGHT = 3.0;
 
-  /** Width kept at the right of the axis for a figure, mm. */
-  static final double FIGURE = 9;
-
   private static final double END = 1.5;
 
   private final Type type;
   private final TextMeasure measure;
 
+  /** Width kept at the right of the axis for a figure, mm. */
+  private final double figure;
+
   BarMarks(Type type, TextMeasure measure) {
     this.type = type;
     this.measure = measure;
+    this.figure = measure.width(RichText.plain("88.88", Face.BOLD), type.points()) + 1;
+  }
+
+  /** Where the upper edge of a bar lies whose figure stands on the given base line, mm. */
+  double top(double baseline) {
+    return baseline - TextMeasure.CAPITAL * type.em() / 2 - HEIGHT / 2;
+  }
+
+  /** Width that the longest word of a verdict needs, mm. */
+  double wordWidth() {
+    double widest = 0;
+    for (Verdict verdict : Verdict.values()) {
+      widest = Math.max(widest, measure.width(word(verdict), type.points()));
+    }
+    return widest;
   }
 
   /** How far right of a strip's left edge the limit stands, for a strip of the given width. */
-  static double limit(double width) {
-    return (width - FIGURE) / END;
+  double limit(double width) {
+    return (width - figure) / END;
   }
 
   /** The word of a verdict as text. */
@@ -51,7 +65,7 @@ final class BarMarks {
     return RichText.plain(verdict.words(), verdict == Verdict.ADEQUATE ? Face.REGULAR : Face.BOLD);
   }
 
-  /** The figure as it is printed: two decimals, rounded so that a failure never reads as 1.00. */
+  /** The figure as it is printed: two decimals, on its side of 0.90 and 1.00. */
   static String figure(Utilisation utilisation) {
     if (utilisation.value().isEmpty()) {
       return "–";
@@ -60,13 +74,12 @@ final class BarMarks {
     if (value > 99.9) {
       return ">\u00a099";
     }
-    double shown = value > 1 ? Math.ceil(value * 100 - 1e-9) / 100 : value;
-    return String.format(Locale.ROOT, "%.2f", shown);
+    return Utilisation.twoDecimals(value);
   }
 
   /** The shapes of a bar in a strip of the given width, its upper left corner at a point. */
   List<Mark> shapes(Utilisation utilisation, Point corner, double width) {
-    double axis = width - FIGURE;
+    double axis = width - figure;
     List<Mark> marks = new ArrayList<>();
     marks.add(
         new Mark.Path(
@@ -99,7 +112,7 @@ final class BarMarks {
 
   /** The figure at the bar's end, clear of the limit line. */
   Mark number(Utilisation utilisation, Point corner, double width) {
-    double axis = width - FIGURE;
+    double axis = width - figure;
     double limit = axis / END;
     RichText text = RichText.plain(figure(utilisation), Face.BOLD);
     double end =

@@ -16,9 +16,8 @@ import org.stoutwork.report.sheet.page.Tag;
 final class BarsSetter {
 
   private static final double LABEL = 0.36;
-  private static final double WORD = 21;
   private static final double GAP = 4;
-  private static final double TOP = 1.4;
+  private static final double APART = 2;
 
   private BarsSetter() {}
 
@@ -35,7 +34,8 @@ final class BarsSetter {
   private static Band axis(Setting setting) {
     Type type = Type.DENSE;
     double left = setting.width() * LABEL + GAP;
-    double limit = left + BarMarks.limit(setting.width() - left - WORD);
+    BarMarks marks = new BarMarks(Type.BODY, setting.measure());
+    double limit = left + marks.limit(setting.width() - left - marks.wordWidth() - APART);
     return Band.of(
         type.leading(),
         List.of(
@@ -60,9 +60,9 @@ final class BarsSetter {
     List<Band> label =
         new TextLines(setting, type, Ink.BLACK).bands(bar.label(), tag, 0, labelWidth);
     double barLeft = labelWidth + GAP;
-    double barWidth = setting.width() - barLeft - WORD;
     BarMarks marks = new BarMarks(type, setting.measure());
-    Point corner = new Point(barLeft, TOP);
+    double barWidth = setting.width() - barLeft - marks.wordWidth() - APART;
+    Point corner = new Point(barLeft, marks.top(type.baseline() + 0.3));
     RichText word = BarMarks.word(bar.utilisation().verdict());
     Mark wordLabel =
         new Mark.Label(

@@ -2,6 +2,7 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.stoutwork.report.sheet.Column;
 
 /**
@@ -41,8 +42,14 @@ record ColumnWidths(List<Double> lefts, List<Double> widths) {
   private static void requireRoom(Column column, double width, double total, double left) {
     if (!(width >= LEAST) || left + width > total + 1e-6) {
       throw new LayoutFault(
-          "column \"%s\" would get %.1f mm from %.1f mm on in a table of %.1f mm; columns need at least %.0f mm; make fixed columns narrower or the table shorter of columns"
-              .formatted(column.head().characters(), width, left, total, LEAST));
+          String.format(
+              Locale.ROOT,
+              "column \"%s\" would get %.1f mm from %.1f mm on in a table of %.1f mm; columns need at least %.0f mm; make fixed columns narrower or the table shorter of columns",
+              column.head().characters(),
+              width,
+              left,
+              total,
+              LEAST));
     }
   }
 }

@@ -2,6 +2,7 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.stoutwork.report.drawing.Drawing;
 import org.stoutwork.report.drawing.Face;
 import org.stoutwork.report.drawing.Ink;
@@ -71,13 +72,14 @@ final class FigureSetter {
     double scale = Math.min(1, Math.min(slot / drawing.width(), room / drawing.height()));
     if (drawing.smallestType() * scale < Type.LEAST_IN_FIGURES - 1e-6) {
       throw new LayoutFault(
-          "figure \"%s\" is %.1f mm by %.1f mm; scaled to %.1f mm its lettering falls below %.0f points; draw it for that width"
-              .formatted(
-                  figure.caption().characters(),
-                  drawing.width(),
-                  drawing.height(),
-                  slot,
-                  Type.LEAST_IN_FIGURES));
+          String.format(
+              Locale.ROOT,
+              "figure \"%s\" is %.1f mm by %.1f mm; scaled to %.1f mm its lettering falls below %.0f points; draw it for that width",
+              figure.caption().characters(),
+              drawing.width(),
+              drawing.height(),
+              slot,
+              Type.LEAST_IN_FIGURES));
     }
     return scale == 1 ? drawing : Scaling.of(drawing, scale);
   }

@@ -2,6 +2,7 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.stoutwork.report.drawing.Align;
 import org.stoutwork.report.drawing.Bounds;
 import org.stoutwork.report.drawing.Ink;
@@ -65,8 +66,13 @@ final class Furnishing {
     double wide = measure.width(left, TYPE.points()) + measure.width(right, TYPE.points());
     if (wide + APART > all.width()) {
       throw new LayoutFault(
-          "running texts \"%s\" and \"%s\" are %.1f mm long together; the page has %.1f mm; shorten one"
-              .formatted(left.characters(), right.characters(), wide, all.width() - APART));
+          String.format(
+              Locale.ROOT,
+              "running texts \"%s\" and \"%s\" are %.1f mm long together; the page has %.1f mm; shorten one",
+              left.characters(),
+              right.characters(),
+              wide,
+              all.width() - APART));
     }
     put(left, all.left(), base, Align.LEFT, marks);
     put(right, all.right(), base, Align.RIGHT, marks);

@@ -2,6 +2,7 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -50,8 +51,10 @@ public final class Layouter {
       known = Map.copyOf(numbering.found());
     }
     throw new LayoutFault(
-        "page numbers keep moving after %d settings; put a page break before a reference"
-            .formatted(PASSES));
+        String.format(
+            Locale.ROOT,
+            "page numbers keep moving after %d settings; put a page break before a reference",
+            PASSES));
   }
 
   private PagedSheet pass(Sheet sheet, Numbering numbering, Set<String> asked) {
@@ -101,8 +104,11 @@ public final class Layouter {
     for (String name : asked) {
       if (!known.containsKey(name)) {
         throw new LayoutFault(
-            "text refers to {%s}, which no place is called; known names are %s"
-                .formatted(name, new TreeSet<>(known.keySet())));
+            String.format(
+                Locale.ROOT,
+                "text refers to {%s}, which no place is called; known names are %s",
+                name,
+                new TreeSet<>(known.keySet())));
       }
     }
   }

@@ -1,5 +1,6 @@
 package org.stoutwork.report.sheet.layout;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -25,8 +26,12 @@ final class Numbering {
   void heading(int level) {
     if (level > heading + 1) {
       throw new LayoutFault(
-          "a heading of level %d follows one of level %d; put one of level %d between"
-              .formatted(level, heading, heading + 1));
+          String.format(
+              Locale.ROOT,
+              "a heading of level %d follows one of level %d; put one of level %d between",
+              level,
+              heading,
+              heading + 1));
     }
     heading = level;
   }
@@ -80,7 +85,8 @@ final class Numbering {
   private void note(String kind, String anchor, String number) {
     if (!anchor.isEmpty() && found.put(kind + ":" + anchor, number) != null) {
       throw new LayoutFault(
-          "two places are called \"%s\"; give each its own name".formatted(anchor));
+          String.format(
+              Locale.ROOT, "two places are called \"%s\"; give each its own name", anchor));
     }
   }
 }

@@ -2,6 +2,7 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.stoutwork.report.drawing.Bounds;
 import org.stoutwork.report.drawing.Extent;
 import org.stoutwork.report.drawing.Mark;
@@ -36,8 +37,13 @@ final class PageProof {
   private static void requireInside(Bounds reach, Mark mark, Page page, PageSetup setup) {
     if (!setup.printable().holds(reach, TOLERANCE)) {
       throw new LayoutFault(
-          "on page %d something leaves the printable area %s: %s reaches %s"
-              .formatted(page.number(), setup.printable(), mark, reach));
+          String.format(
+              Locale.ROOT,
+              "on page %d something leaves the printable area %s: %s reaches %s",
+              page.number(),
+              setup.printable(),
+              mark,
+              reach));
     }
   }
 
@@ -46,11 +52,12 @@ final class PageProof {
       for (int k = i + 1; k < lines.size(); k++) {
         if (core(lines.get(i)).overlaps(core(lines.get(k)), TOLERANCE)) {
           throw new LayoutFault(
-              "on page %d \"%s\" and \"%s\" overlap"
-                  .formatted(
-                      page.number(),
-                      labels.get(i).text().characters(),
-                      labels.get(k).text().characters()));
+              String.format(
+                  Locale.ROOT,
+                  "on page %d \"%s\" and \"%s\" overlap",
+                  page.number(),
+                  labels.get(i).text().characters(),
+                  labels.get(k).text().characters()));
         }
       }
     }

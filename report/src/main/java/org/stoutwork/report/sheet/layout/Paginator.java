@@ -2,6 +2,7 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Puts bands on pages. Bands that hold on to each other are tried as a group; a group that no page
@@ -54,8 +55,11 @@ final class Paginator {
   private void part(List<Band> group) {
     if (group.size() == 1) {
       throw new LayoutFault(
-          "something %.1f mm high does not fit a page of %.1f mm; make it smaller"
-              .formatted(heightOf(group, true), height));
+          String.format(
+              Locale.ROOT,
+              "something %.1f mm high does not fit a page of %.1f mm; make it smaller",
+              heightOf(group, true),
+              height));
     }
     Bond weakest =
         group.subList(0, group.size() - 1).stream()

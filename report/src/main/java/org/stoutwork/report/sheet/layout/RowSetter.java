@@ -2,6 +2,7 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.stoutwork.report.drawing.Align;
 import org.stoutwork.report.drawing.Ink;
 import org.stoutwork.report.drawing.Mark;
@@ -17,8 +18,8 @@ import org.stoutwork.report.sheet.page.Tag;
 final class RowSetter {
 
   private static final double PAD = 1.0;
-  private static final double WORD = 20.5;
-  private static final double NARROW = 52;
+  private static final double APART = 2;
+  private static final double SHORTEST_BAR = 24;
 
   private final List<Column> columns;
   private final ColumnWidths widths;
@@ -82,14 +83,16 @@ final class RowSetter {
   private List<List<Piece>> bar(Utilisation utilisation, int tag, int column) {
     double left = widths.lefts().get(column);
     double width = widths.widths().get(column);
-    boolean narrow = width < NARROW;
-    double barWidth = narrow ? width : width - WORD;
     BarMarks marks = new BarMarks(type, setting.measure());
-    Point corner = new Point(left, (type.leading() - BarMarks.HEIGHT) / 2);
+    double wordWidth = marks.wordWidth();
+    requireRoom(width, wordWidth, column);
+    boolean narrow = width < SHORTEST_BAR + APART + wordWidth;
+    double barWidth = narrow ? width : width - wordWidth - APART;
+    Point corner = new Point(left, marks.top(type.baseline()));
     RichText word = BarMarks.word(utilisation.verdict());
     Mark wordLabel =
         new Mark.Label(
-            new Point(narrow ? left : left + barWidth + 2, type.baseline()),
+            new Point(narrow ? left : left + barWidth + APART, type.baseline()),
             word,
             type.points(),
             Align.LEFT,
@@ -101,5 +104,18 @@ final class RowSetter {
     return narrow
         ? List.of(List.of(shapes, number), List.of(words))
         : List.of(List.of(shapes, number, words));
+  }
+
+  private void requireRoom(double width, double wordWidth, int column) {
+    double least = Math.max(SHORTEST_BAR, wordWidth);
+    if (width < least) {
+      throw new LayoutFault(
+          String.format(
+              Locale.ROOT,
+              "column \"%s\" holds a bar and is %.1f mm wide; a bar needs at least %.1f mm",
+              columns.get(column).head().characters(),
+              width,
+              least));
+    }
   }
 }

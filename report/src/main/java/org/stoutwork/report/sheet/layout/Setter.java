@@ -30,8 +30,17 @@ final class Setter {
       if (block instanceof Block.PageBreak) {
         breakFirst = true;
       } else {
-        bands.addAll(broken(bandsOf(block)));
+        bands.addAll(broken(held(block, bands)));
       }
+    }
+    return bands;
+  }
+
+  /** Bands of a block; empty height hands on the hold of what stands above it. */
+  private List<Band> held(Block block, List<Band> above) {
+    List<Band> bands = bandsOf(block);
+    if (block instanceof Block.Spacer && !above.isEmpty()) {
+      return Bands.first(bands, b -> b.bonded(above.get(above.size() - 1).bond()));
     }
     return bands;
   }

@@ -57,7 +57,7 @@ final class SignOffSetter {
   }
 
   private static void fields(int tag, double lower, double width, List<Piece> pieces) {
-    String[] names = {"Name", "Qualification or role", "Signature", "Date (year-month-day)"};
+    String[] names = {"Name", "Qualification or role", "Signature", "Date"};
     double[] shares = {0.27, 0.25, 0.28, 0.20};
     double x = 0;
     for (int i = 0; i < names.length; i++) {

@@ -2,6 +2,7 @@ package org.stoutwork.report.sheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.report.drawing.Align;
@@ -11,6 +12,7 @@ import org.stoutwork.report.drawing.Mark;
 import org.stoutwork.report.drawing.Point;
 import org.stoutwork.report.drawing.RichText;
 import org.stoutwork.report.sheet.Worked;
+import org.stoutwork.report.sheet.math.Digits;
 import org.stoutwork.report.sheet.math.FormulaSetter;
 import org.stoutwork.report.sheet.math.MathBox;
 import org.stoutwork.report.sheet.math.SymbolText;
@@ -41,7 +43,10 @@ final class WorkedSetter {
   List<Band> set(Worked worked) {
     List<Band> bands = new ArrayList<>();
     for (Line line : worked.lines()) {
-      bands.addAll(Bands.spaced(Bands.together(lines(line), Bond.FIRM), 3.4));
+      List<Band> set = Bands.spaced(Bands.together(lines(line), Bond.FIRM), 3.4);
+      boolean introduces =
+          line instanceof Line.Remark && line != worked.lines().get(worked.lines().size() - 1);
+      bands.addAll(introduces ? Bands.last(set, b -> b.bonded(Bond.FIRM)) : set);
     }
     return bands;
   }
@@ -64,7 +69,9 @@ final class WorkedSetter {
     String value = Writing.with(given.value(), given.symbol().unit(), Line.DIGITS);
     String number = "(" + setting.numbering().line() + ")";
     int tag =
-        setting.tag(Role.FORMULA, "%s %s = %s".formatted(number, given.symbol().symbol(), value));
+        setting.tag(
+            Role.FORMULA,
+            String.format(Locale.ROOT, "%s %s = %s", number, given.symbol().symbol(), value));
     MathBox symbol = formulas.symbol(given.symbol().symbol());
     double column = Math.max(SYMBOL, symbol.width());
     List<Band> bands = new ArrayList<>();
@@ -92,20 +99,21 @@ final class WorkedSetter {
   }
 
   private static String alternative(String number, Line.Calculated line) {
-    return "%s %s = %s = %s = %s"
-        .formatted(
-            number,
-            line.formula().result().symbol(),
-            line.formula().inSymbols(),
-            line.withNumbers(),
-            line.resultText());
+    return String.format(
+        Locale.ROOT,
+        "%s %s = %s = %s = %s",
+        number,
+        line.formula().result().symbol(),
+        line.formula().inSymbols(),
+        line.withNumbers(),
+        line.resultText());
   }
 
   private List<Band> rows(Optional<List<MathBox>> boxes, String linear, double column, int tag) {
     if (boxes.isPresent()) {
       return boxes.get().stream().map(box -> row(box, column, tag)).toList();
     }
-    RichText text = RichText.plain("= ").then(RichText.of(linear.replace('*', '·')));
+    RichText text = RichText.plain("= ").then(RichText.of(Digits.grouped(linear)));
     List<Band> lines =
         new TextLines(setting, Type.BODY, Ink.BLACK)
             .bands(text, tag, GUTTER + column + 1, room() - column - 1);

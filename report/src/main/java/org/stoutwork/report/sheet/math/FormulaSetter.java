@@ -45,13 +45,16 @@ public final class FormulaSetter {
         formula,
         i ->
             RichText.plain(
-                Writing.with(line.values().get(i), formula.symbols().get(i).unit(), Line.DIGITS)),
+                Digits.grouped(
+                    Writing.with(
+                        line.values().get(i), formula.symbols().get(i).unit(), Line.DIGITS))),
         width);
   }
 
   /** "=" and a result, which stands out. */
   public MathBox result(String text) {
-    return MathBox.row(List.of(equality(), glyphs.text(RichText.plain(text, Face.BOLD))));
+    return MathBox.row(
+        List.of(equality(), glyphs.text(RichText.plain(Digits.grouped(text), Face.BOLD))));
   }
 
   /** "=" with its spaces. */

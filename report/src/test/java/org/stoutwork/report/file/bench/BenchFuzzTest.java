@@ -87,7 +87,7 @@ class BenchFuzzTest {
     }
   }
 
-  @Property(tries = 4000)
+  @Property(tries = 1500)
   void example_files_with_other_values_give_a_bench_or_faults(
       @ForAll("example") String text, @ForAll("changes") List<Change> changes) {
     String changed = text;
@@ -97,7 +97,7 @@ class BenchFuzzTest {
     benchOrFaults(changed);
   }
 
-  @Property(tries = 2000)
+  @Property(tries = 700)
   void example_files_with_lines_left_out_give_a_bench_or_faults(
       @ForAll("example") String text, @ForAll("gaps") List<Change> gaps) {
     String changed = text;
@@ -107,7 +107,7 @@ class BenchFuzzTest {
     benchOrFaults(changed);
   }
 
-  @Property(tries = 2000)
+  @Property(tries = 700)
   void example_files_written_over_give_a_bench_or_faults(
       @ForAll("example") String text, @ForAll("changes") List<Change> changes) {
     String changed = text;

@@ -1,7 +1,30 @@
 package org.stoutwork.report.file.bench;
 
-/** Sound files to be broken, and files that are broken in one way each. */
-final class BrokenBench {
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A bench file that is broken in one way or several, with all that is said of it.
+ *
+ * @param title what is broken
+ * @param text the file
+ * @param refusal who refuses it
+ * @param message everything that the reader says
+ */
+record BrokenBench(String title, String text, Refusal refusal, String message) {
+
+  /** Who refuses a file. */
+  enum Refusal {
+    BOTH,
+    READER_ONLY,
+    /** Already the text is no YAML of numbers and words. */
+    ANY_PARSER
+  }
+
+  @Override
+  public String toString() {
+    return title;
+  }
 
   /** A sound file with all end frames alike; unequal numbers everywhere. */
   static final String SOUND =
@@ -69,5 +92,19 @@ final class BrokenBench {
       """
           .replace("ash, white,", "\"ash, white\",");
 
-  private BrokenBench() {}
+  static List<BrokenBench> all() {
+    List<BrokenBench> all = new ArrayList<>(BrokenWords.all());
+    all.addAll(BrokenParts.all());
+    return all;
+  }
+
+  /** The sound file with a piece replaced. */
+  static BrokenBench with(
+      String title, String right, String wrong, Refusal refusal, String... lines) {
+    String text = SOUND.replace(right, wrong);
+    if (text.equals(SOUND)) {
+      throw new IllegalArgumentException("the sound file does not hold " + right);
+    }
+    return new BrokenBench(title, text, refusal, String.join("\n", lines));
+  }
 }

@@ -1,7 +1,6 @@
-package org.stoutwork.check.member;
+package org.stoutwork.check;
 
 import java.util.List;
-import org.stoutwork.check.Inquiry;
 import org.stoutwork.wood.design.DesignQuantity;
 import org.stoutwork.wood.design.Found;
 import org.stoutwork.wood.time.DurationClass;

@@ -1,0 +1,167 @@
+package org.stoutwork.bench.sketch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.lang.reflect.Field;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.stoutwork.assembly.Benches;
+import org.stoutwork.bench.StretcherLine;
+import org.stoutwork.quantity.Length;
+
+/** What a maker is told of a bench that cannot be built. */
+class BenchFaultsTest {
+
+  private static List<String> lines(BenchSketch sketch) {
+    return assertThrows(UnsoundBench.class, () -> sketch.complete(Benches.WOODS)).faults().stream()
+        .map(fault -> fault.line().replace('\u00a0', ' '))
+        .distinct()
+        .toList();
+  }
+
+  private static List<String> withTopRailJoint(Consumer<JointSketch> words) {
+    return lines(Benches.ordinary().everyEndFrame(f -> f.topRail(r -> r.joint(words)))).stream()
+        .filter(line -> line.startsWith("endFrames[0]"))
+        .toList();
+  }
+
+  @Test
+  void a_size_of_a_joint_is_named_by_its_own_key_with_value_and_limit() {
+    assertEquals(
+        List.of(
+            "endFrames[0].topRail.joint.tenonThickness is 51 mm; at most 44 mm, the thickness of"
+                + " the rail."),
+        withTopRailJoint(j -> j.tenonThickness(Length.ofMm(51))));
+  }
+
+  @Test
+  void what_follows_from_a_size_is_put_into_words() {
+    assertEquals(
+        List.of(
+            "endFrames[0].topRail.joint.tenonHeight is such that the tenon height with the"
+                + " shoulder below would be 118 mm; at most 104 mm, the depth of the rail."),
+        withTopRailJoint(j -> j.tenonHeight(Length.ofMm(93)).shoulderBelow(Length.ofMm(25))));
+  }
+
+  @Test
+  void a_default_that_does_not_fit_is_called_a_default() {
+    assertEquals(
+        List.of(
+            "endFrames[0].topRail.joint.pegFromShoulder is 15 mm by default; at most 6 mm, or the"
+                + " peg passes beyond the tenon."),
+        withTopRailJoint(j -> j.hold(JointHold.PEGGED).tenonLength(Length.ofMm(11))));
+  }
+
+  @Test
+  void the_spacing_of_bolts_is_compared_as_it_was_given() {
+    List<String> lines =
+        lines(
+            Benches.ordinary()
+                .stretcher(
+                    s ->
+                        s.depth(Length.ofMm(121))
+                            .joint(
+                                j ->
+                                    j.kind(JointKind.BED_BOLT)
+                                        .bolts(2)
+                                        .boltDiameter(Length.ofMm(12))
+                                        .boltSpacing(Length.ofMm(99)))));
+    assertEquals(
+        List.of(
+            "stretchers[0].joint.boltSpacing is 99 mm; at most 97 mm, the depth of the rail less a"
+                + " diameter beyond each bolt."),
+        lines);
+  }
+
+  @Test
+  void stretchers_in_one_place_are_told_apart_by_their_names() {
+    BenchSketch sketch =
+        Benches.ordinary()
+            .stretcher(s -> s.name("tool rail").line(StretcherLine.BACK).depth(Length.ofMm(90)))
+            .stretcher(s -> s.line(StretcherLine.BACK).depth(Length.ofMm(70)));
+    assertEquals(
+        List.of(
+            "stretchers[1] is in the place of the tool rail; two stretchers on the back line must"
+                + " be clear of one another, so move one by 70 mm."),
+        lines(sketch));
+  }
+
+  @Test
+  void a_name_of_many_woods_lists_some_and_counts_the_rest() {
+    String line = lines(Benches.ordinary().wood("oak")).get(0);
+    assertTrue(line.startsWith("wood is \"oak\"; it could be any of oak-northern-red,"), line);
+    assertTrue(line.endsWith("and 11 more; say which."), line);
+  }
+
+  @Test
+  void moisture_upside_down_is_said_with_both_values() {
+    assertEquals(
+        List.of(
+            "air.driest is 12.5 % and air.wettest is 8 %; both must lie from 3 % to 30 %, the"
+                + " driest below the wettest."),
+        lines(Benches.ordinary().air(a -> a.driest(12.5).wettest(8))));
+  }
+
+  /** Keys under which a maker can change a joint. */
+  private static final Set<String> SIZES =
+      Arrays.stream(JointSketch.class.getDeclaredFields())
+          .map(Field::getName)
+          .collect(Collectors.toSet());
+
+  @Property(tries = 3000)
+  void whatever_is_wrong_with_a_joint_names_a_size_that_a_maker_can_change(
+      @ForAll JointKind kind,
+      @ForAll JointHold hold,
+      @ForAll @DoubleRange(min = 0.1, max = 160) double size,
+      @ForAll @DoubleRange(min = 0.1, max = 90) double other,
+      @ForAll @IntRange(min = 1, max = 8) int count,
+      @ForAll @IntRange(min = 0, max = 9) int which) {
+    BenchSketch sketch =
+        Benches.ordinary()
+            .everyEndFrame(
+                f ->
+                    f.topRail(
+                        r ->
+                            r.joint(
+                                j -> sizes(j.kind(kind).hold(hold), size, other, count, which))));
+    try {
+      sketch.complete(Benches.WOODS);
+    } catch (UnsoundBench unsound) {
+      for (BenchFault fault : unsound.faults()) {
+        String start = "endFrames[0].topRail.joint";
+        if (fault.key().startsWith("endFrames[0]")) {
+          assertTrue(fault.key().startsWith(start), fault.line());
+          String rest = fault.key().substring(start.length()).replaceFirst("^\\.", "");
+          assertTrue(rest.isEmpty() || SIZES.contains(rest), fault.line());
+        }
+      }
+    }
+  }
+
+  private static void sizes(JointSketch j, double size, double other, int count, int which) {
+    Length first = Length.ofMm(size);
+    Length second = Length.ofMm(other);
+    switch (which) {
+      case 0 -> j.tenonHeight(first).shoulderBelow(second);
+      case 1 -> j.tenonThickness(first).tenonLength(second);
+      case 2 -> j.haunchHeight(first).haunchLength(second);
+      case 3 -> j.pegDiameter(first).pegFromShoulder(second).pegs(count);
+      case 4 -> j.drawboreOffset(first).wedges(count);
+      case 5 -> j.bolts(count).boltDiameter(first).boltSpacing(second);
+      case 6 -> j.nutFromEnd(first).tenonThickness(second);
+      case 7 -> j.dowels(count).dowelDiameter(first);
+      case 8 -> j.lapDepth(first).tenons(count);
+      default -> j.play(first).through(true);
+    }
+  }
+}

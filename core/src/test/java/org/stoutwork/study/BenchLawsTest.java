@@ -1,0 +1,195 @@
+package org.stoutwork.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.stoutwork.study.LawBench.check;
+import static org.stoutwork.study.LawBench.use;
+
+import java.util.function.Consumer;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.stoutwork.bench.sketch.BenchSketch;
+import org.stoutwork.quantity.RotationalStiffness;
+import org.stoutwork.result.BenchResult;
+import org.stoutwork.result.CheckResult;
+import org.stoutwork.wood.time.DurationClass;
+
+/** What changes with a bench, and which way. */
+class BenchLawsTest {
+
+  private static final BenchResult USUAL = new LawBench().run();
+
+  private static BenchResult with(Consumer<LawBench> change) {
+    LawBench bench = new LawBench();
+    change.accept(bench);
+    return bench.run();
+  }
+
+  private static void assertLess(BenchResult less, BenchResult more, String key) {
+    double small = use(less, key);
+    double large = use(more, key);
+    assertTrue(small < large * (1 - 1e-6), key + ": " + small + " is not less than " + large);
+    assertTrue(small > 0, key);
+  }
+
+  @Property(tries = 4)
+  void a_thicker_top_sags_less(@ForAll @DoubleRange(min = 1.05, max = 1.6) double times) {
+    BenchResult thick = with(b -> b.thickness *= times);
+    assertLess(thick, USUAL, "top-sag-point");
+    assertLess(thick, USUAL, "top-sag-spread");
+  }
+
+  @Property(tries = 4)
+  void a_longer_bay_sags_more(@ForAll @DoubleRange(min = 60, max = 700) double more) {
+    BenchResult longer = with(b -> b.right += more);
+    double usual = check(USUAL, "top-sag-point").demand().value();
+    assertTrue(check(longer, "top-sag-point").demand().value() > usual);
+    assertLess(USUAL, longer, "top-sag-point");
+  }
+
+  @Property(tries = 4)
+  void a_deeper_stretcher_sways_less_along(
+      @ForAll @DoubleRange(min = 1.05, max = 1.4) double times) {
+    assertLess(with(b -> b.stretcherDepth *= times), USUAL, "sway-along");
+  }
+
+  @Property(tries = 3)
+  void a_thicker_stretcher_sways_less_along(
+      @ForAll @DoubleRange(min = 1.05, max = 1.5) double times) {
+    assertLess(with(b -> b.stretcherThickness *= times), USUAL, "sway-along");
+  }
+
+  @Property(tries = 3)
+  void a_stiffer_stated_joint_sways_less(@ForAll @DoubleRange(min = 1.1, max = 4) double times) {
+    assertLess(stated(23 * times), stated(23), "sway-along");
+  }
+
+  private static BenchResult stated(double kNmPerRad) {
+    BenchSketch sketch = new LawBench().sketch();
+    sketch.everyEndFrame(
+        f ->
+            f.topRail(r -> r.joint(j -> state(j, 31))).bottomRail(r -> r.joint(j -> state(j, 27))));
+    sketch.stretcher(
+        s ->
+            s.line(org.stoutwork.bench.StretcherLine.MIDDLE)
+                .depth(org.stoutwork.assembly.Benches.mm(97))
+                .thickness(org.stoutwork.assembly.Benches.mm(39))
+                .centreAt(org.stoutwork.assembly.Benches.mm(158))
+                .joint(j -> state(j, kNmPerRad)));
+    return LawBench.run(sketch);
+  }
+
+  private static void state(org.stoutwork.bench.sketch.JointSketch joint, double kNmPerRad) {
+    joint.stiffnessMean(RotationalStiffness.ofNmmPerRad(kNmPerRad * 1e6));
+  }
+
+  @Test
+  void twice_the_thrust_sways_twice_as_far() {
+    BenchResult twice = with(b -> b.thrust *= 2);
+    double one = check(USUAL, "sway-along").demand().value();
+    assertEquals(2 * one, check(twice, "sway-along").demand().value(), 1e-9 * one);
+    double k = USUAL.racking().get(0).stiffness().mean();
+    assertEquals(k, twice.racking().get(0).stiffness().mean(), 1e-9 * k);
+  }
+
+  @Test
+  void a_wider_stance_tips_less() {
+    assertLess(with(b -> b.frontInset = 4), with(b -> b.frontInset = 61), "tipping-across");
+    BenchResult wide = with(b -> b.width = 790);
+    assertLess(wide, USUAL, "tipping-across");
+  }
+
+  @Test
+  void a_bench_of_denser_wood_slides_less() {
+    BenchResult light = with(b -> b.wood = "C24");
+    BenchResult heavy = with(b -> b.wood = "D50");
+    assertTrue(heavy.massKg() > 1.2 * light.massKg());
+    assertLess(heavy, light, "sliding-along");
+    double byMass = light.massKg() / heavy.massKg();
+    double byUse = use(heavy, "sliding-along") / use(light, "sliding-along");
+    assertEquals(byMass, byUse, 1e-9);
+  }
+
+  @Test
+  void a_stiffer_wood_sags_less() {
+    BenchResult soft = with(b -> b.wood = "C24");
+    BenchResult stiff = with(b -> b.wood = "D50");
+    assertLess(stiff, soft, "top-sag-point");
+    assertLess(stiff, soft, "top-sag-spread");
+  }
+
+  @Property(tries = 3)
+  void a_thicker_tenon_is_less_used_in_shear(
+      @ForAll @DoubleRange(min = 1.1, max = 1.6) double times) {
+    assertLess(
+        with(b -> b.tenonThickness *= times), USUAL, "joint-stretcher-tenon-shear-at-the-shoulder");
+  }
+
+  @Test
+  void what_lasts_longer_leaves_less_strength() {
+    double last = Double.MAX_VALUE;
+    for (DurationClass duration :
+        new DurationClass[] {DurationClass.SHORT, DurationClass.MEDIUM, DurationClass.LONG}) {
+      CheckResult.Checked shear = check(with(b -> b.standing = duration), "shear-top-along");
+      assertTrue(shear.load().contains("load on the top"), shear.load());
+      assertTrue(shear.capacity().value() < last, duration.words());
+      last = shear.capacity().value();
+    }
+  }
+
+  @Test
+  void damper_air_leaves_clear_wood_less_strength() {
+    BenchSketch damp = new LawBench().sketch();
+    damp.air(a -> a.climate("unheated-shed"));
+    BenchSketch dry = new LawBench().sketch();
+    dry.air(a -> a.climate("heated-house"));
+    CheckResult.Checked wet = check(LawBench.run(damp), "shear-top-along");
+    CheckResult.Checked seasoned = check(LawBench.run(dry), "shear-top-along");
+    assertTrue(wet.capacity().value() < 0.97 * seasoned.capacity().value());
+  }
+
+  @Test
+  void a_vise_outside_the_front_edge_makes_tipping_over_it_worse() {
+    BenchResult vise = with(b -> b.viseMass = 14);
+    assertTrue(check(vise, "tipping-across").place().contains("front"));
+    assertLess(USUAL, vise, "tipping-across");
+  }
+
+  @Test
+  void a_mirrored_bench_is_used_alike() {
+    BenchResult mirrored =
+        with(
+            b -> {
+              b.frontInset = 33;
+              b.backInset = 18;
+            });
+    int compared = 0;
+    for (CheckResult.Checked own : USUAL.checked()) {
+      if (own.key().startsWith("tipping-somebody")) {
+        continue;
+      }
+      CheckResult.Checked other = check(mirrored, own.key());
+      assertEquals(
+          use(USUAL, own.key()), use(mirrored, own.key()), 1e-6 * other.utilisation(), own.key());
+      compared++;
+    }
+    assertTrue(compared > 15, "only " + compared);
+  }
+
+  private static String turned(String key) {
+    return key.replace("front", "other").replace("back", "front").replace("other", "back");
+  }
+
+  @Test
+  void the_order_of_stretchers_changes_nothing() {
+    BenchResult turned = with(b -> b.backFirst = true);
+    assertEquals(USUAL.checked().size(), turned.checked().size());
+    for (CheckResult.Checked own : USUAL.checked()) {
+      double size = check(USUAL, own.key()).utilisation();
+      assertEquals(size, check(turned, own.key()).utilisation(), 1e-8 * size, own.key());
+    }
+    assertEquals(USUAL.massKg(), turned.massKg(), 1e-9 * USUAL.massKg());
+  }
+}
