@@ -9,7 +9,6 @@ import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.Vise;
 import org.stoutwork.bench.Weight;
-import org.stoutwork.quantity.Writing;
 
 /** The load cases of a bench model. Forces of one newton stand for actions of any size. */
 public final class TopLoads {
@@ -171,9 +170,9 @@ public final class TopLoads {
 
   /** A place on the top in words. */
   public String placeWords(int line, int station) {
-    return Writing.fixed(grid.stations().get(station), 0)
+    return Math.round(grid.stations().get(station))
         + " mm from the left end, "
-        + Writing.fixed(grid.lines().get(line), 0)
+        + Math.round(grid.lines().get(line))
         + " mm from the front edge";
   }
 }

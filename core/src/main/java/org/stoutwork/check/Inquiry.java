@@ -44,16 +44,14 @@ public final class Inquiry {
   private final Strengths strengths;
   private final Tally tally = new Tally();
   private final Map<JointLevel, LevelAnalysis> levels = new EnumMap<>(JointLevel.class);
+  private final Stands places;
   private final List<Stand> stands;
   private final Optional<PlatedTop> plate;
-  private final Map<Solved, FrameResult> settled = new HashMap<>();
-
+  private final Map<Mixed, IdentityHashMap<Stand, FrameResult>> settled = new HashMap<>();
+  private final Map<Mixed, IdentityHashMap<Stand, Boolean>> pressing = new HashMap<>();
   private final IdentityHashMap<CheckResult, GoverningCase> behind = new IdentityHashMap<>();
 
-  /** Keyed by what acted, not by its words: two actions may bear one name. */
-  private final Map<Solved, Boolean> pressing = new HashMap<>();
-
-  private record Solved(JointLevel level, Factors factors, Stand leading) {}
+  private record Mixed(JointLevel level, Factors factors) {}
 
   /** Analyses a bench with its top as a plate and as a grillage. */
   public Inquiry(Bench bench, DesignTables tables) {
@@ -74,10 +72,13 @@ public final class Inquiry {
     this.plan = ActionPlan.of(bench);
     this.timbers = Timbers.of(bench, tables);
     this.strengths = new Strengths(bench, tables);
-    for (JointLevel level : JointLevel.values()) {
-      levels.put(level, new LevelAnalysis(bench, timbers, level, tally));
-    }
-    this.stands = places().all(plan);
+    LevelAnalysis mean = LevelAnalysis.mean(bench, timbers, tally);
+    levels.put(JointLevel.LOW, mean.at(JointLevel.LOW));
+    levels.put(JointLevel.MEAN, mean);
+    levels.put(JointLevel.HIGH, mean.at(JointLevel.HIGH));
+    this.places = new Stands(bench, mean.model().grid(), mean.loads());
+    this.stands = places.all(plan);
+    mean.prepare(stands.stream().map(Stand::unit).toList());
     levels.values().forEach(level -> Reciprocity.check(level, tally));
     this.plate =
         top == TopModels.PLATE_AND_GRILLAGE
@@ -92,8 +93,7 @@ public final class Inquiry {
 
   /** The places of actions. */
   public Stands places() {
-    LevelAnalysis mean = at(JointLevel.MEAN);
-    return new Stands(bench, mean.model().grid(), mean.loads());
+    return places;
   }
 
   /** The bench. */
@@ -141,9 +141,9 @@ public final class Inquiry {
   /** Permanent, stored and one leading action with their factors. */
   public Combination combination(LevelAnalysis level, Factors factors, Stand leading) {
     Map<LoadCase, Double> parts = new LinkedHashMap<>();
-    put(parts, level.loads().permanent(), factors.permanent());
+    put(parts, level.permanent(), factors.permanent());
     if (level.loads().storesAnything()) {
-      put(parts, level.loads().stored(), factors.stored());
+      put(parts, level.stored(), factors.stored());
     }
     if (factors.leading() != 0 && leading != null) {
       put(parts, leading.unit(), factors.leading() * leading.force());
@@ -159,12 +159,14 @@ public final class Inquiry {
 
   /** The answer to a combination at one level, feet free to lift. */
   public FrameResult solve(JointLevel level, Factors factors, Stand leading) {
-    return settled.computeIfAbsent(
-        new Solved(level, factors, leading),
-        key -> {
-          LevelAnalysis analysis = at(level);
-          return analysis.settled(combination(analysis, factors, leading));
-        });
+    return settled
+        .computeIfAbsent(new Mixed(level, factors), mixed -> new IdentityHashMap<>())
+        .computeIfAbsent(
+            leading,
+            stand -> {
+              LevelAnalysis analysis = at(level);
+              return analysis.settled(combination(analysis, factors, stand));
+            });
   }
 
   /**
@@ -176,8 +178,11 @@ public final class Inquiry {
    */
   public double[] read(
       JointLevel level, Factors factors, Stand leading, Function<FrameResult, double[]> reading) {
-    Solved key = new Solved(level, factors, leading);
-    if (!pressing.computeIfAbsent(key, k -> allFeetPress(level, factors, leading))) {
+    boolean pressed =
+        pressing
+            .computeIfAbsent(new Mixed(level, factors), mixed -> new IdentityHashMap<>())
+            .computeIfAbsent(leading, stand -> allFeetPress(level, factors, stand));
+    if (!pressed) {
       return reading.apply(solve(level, factors, leading));
     }
     return addedUp(level, factors, leading, reading);

@@ -1,7 +1,12 @@
 package org.stoutwork.check;
 
+import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.stoutwork.analysis.model.Combination;
 import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.LoadCase;
@@ -25,41 +30,61 @@ import org.stoutwork.bench.Bench;
  */
 public final class LevelAnalysis {
 
+  private final Bench bench;
+  private final Timbers timbers;
   private final JointLevel level;
+  private final boolean propped;
   private final BenchModel model;
   private final TopLoads loads;
-  private final PreparedFrame held;
-  private final PreparedFrame standing;
-  private final Map<LoadCase, FrameResult> kept = new LinkedHashMap<>();
+  private final LoadCase permanent;
+  private final LoadCase stored;
+  private final PreparedFrame frame;
+  private final IdentityHashMap<LoadCase, FrameResult> kept = new IdentityHashMap<>();
   private final Tally tally;
-  private final boolean propped;
 
-  LevelAnalysis(Bench bench, Timbers timbers, JointLevel level, Tally tally) {
-    this.level = level;
-    this.tally = tally;
-    BenchModel free = BenchModel.of(bench, timbers::get, level, FloorContact.MAY_LIFT);
-    BenchModel fixed = BenchModel.of(bench, timbers::get, level, FloorContact.HELD);
-    Preparation fixedPrepared = FrameSolver.prepare(fixed.frame());
-    Preparation freePrepared = FrameSolver.prepare(free.frame());
-    this.propped =
-        level == JointLevel.LOW
-            && (fixedPrepared instanceof Loose || freePrepared instanceof Loose);
-    this.model = propped ? BenchModel.propped(bench, timbers::get, FloorContact.MAY_LIFT) : free;
-    this.loads = new TopLoads(model);
-    this.standing = prepared(propped ? FrameSolver.prepare(model.frame()) : freePrepared);
-    this.held =
-        prepared(
-            propped
-                ? FrameSolver.prepare(
-                    BenchModel.propped(bench, timbers::get, FloorContact.HELD).frame())
-                : fixedPrepared);
+  /** Analyses a bench with its joints at their mean. */
+  static LevelAnalysis mean(Bench bench, Timbers timbers, Tally tally) {
+    BenchModel model = BenchModel.of(bench, timbers::get, JointLevel.MEAN, FloorContact.MAY_LIFT);
+    return new LevelAnalysis(
+        bench, timbers, JointLevel.MEAN, model, FrameSolver.prepare(model.frame()), false, tally);
   }
 
-  private static PreparedFrame prepared(Preparation preparation) {
+  /**
+   * Analyses the same bench at another level; only the springs of its joints differ. A frame that
+   * is loose with its joints at their softest is propped.
+   */
+  LevelAnalysis at(JointLevel other) {
+    BenchModel changed = BenchModel.of(bench, timbers::get, other, FloorContact.MAY_LIFT);
+    Preparation preparation = frame.withMembers(changed.frame().members());
+    boolean loose = other == JointLevel.LOW && preparation instanceof Loose;
+    if (loose) {
+      changed = BenchModel.propped(bench, timbers::get, FloorContact.MAY_LIFT);
+      preparation = frame.withMembers(changed.frame().members());
+    }
+    return new LevelAnalysis(bench, timbers, other, changed, preparation, loose, tally);
+  }
+
+  private LevelAnalysis(
+      Bench bench,
+      Timbers timbers,
+      JointLevel level,
+      BenchModel model,
+      Preparation preparation,
+      boolean propped,
+      Tally tally) {
     if (preparation instanceof Loose loose) {
       throw new LooseBench(loose);
     }
-    return preparation.prepared();
+    this.bench = bench;
+    this.timbers = timbers;
+    this.level = level;
+    this.propped = propped;
+    this.tally = tally;
+    this.model = model;
+    this.loads = new TopLoads(model);
+    this.permanent = loads.permanent();
+    this.stored = loads.stored();
+    this.frame = preparation.prepared();
   }
 
   /** The frame as a case was solved on it. */
@@ -67,7 +92,12 @@ public final class LevelAnalysis {
     boolean lifts =
         governing.floor() == FloorContact.MAY_LIFT
             && together(governing.loads()) instanceof FrameResult;
-    return (lifts ? standing : held).model();
+    if (lifts) {
+      return frame.model();
+    }
+    return propped
+        ? BenchModel.propped(bench, timbers::get, FloorContact.HELD).frame()
+        : BenchModel.of(bench, timbers::get, level, FloorContact.HELD).frame();
   }
 
   /**
@@ -93,19 +123,49 @@ public final class LevelAnalysis {
     return loads;
   }
 
+  /** Weight of the bench, its vises and its machines; always the same case. */
+  public LoadCase permanent() {
+    return permanent;
+  }
+
+  /** Stock on the top and gear on the shelf; always the same case. */
+  public LoadCase stored() {
+    return stored;
+  }
+
   /** The effect of one load case with the feet held. */
   public FrameResult alone(LoadCase loadCase) {
     FrameResult result = kept.get(loadCase);
     if (result == null) {
-      result = tally.count(held.solve(loadCase).result());
+      result = tally.count(frame.held(loadCase));
       kept.put(loadCase, result);
     }
     return result;
   }
 
+  /** Finds the effects of many load cases at once, which is quicker than one by one. */
+  void prepare(Collection<LoadCase> cases) {
+    Set<LoadCase> wanted = Collections.newSetFromMap(new IdentityHashMap<>());
+    wanted.addAll(cases);
+    wanted.removeAll(kept.keySet());
+    List<LoadCase> inOrder = cases.stream().filter(wanted::remove).toList();
+    List<FrameResult> results = frame.held(inOrder);
+    for (int i = 0; i < results.size(); i++) {
+      kept.put(inOrder.get(i), tally.count(results.get(i)));
+    }
+  }
+
+  private Map<FrameResult, Double> parts(Combination combination) {
+    Map<FrameResult, Double> parts = new LinkedHashMap<>();
+    combination
+        .factors()
+        .forEach((loadCase, factor) -> parts.merge(alone(loadCase), factor, Double::sum));
+    return parts;
+  }
+
   /** The answer to a combination with feet that may lift. */
   public Outcome together(Combination combination) {
-    Outcome outcome = standing.solve(combination);
+    Outcome outcome = frame.together(combination.name(), parts(combination));
     if (outcome instanceof FrameResult result) {
       tally.count(result);
     }
@@ -120,6 +180,6 @@ public final class LevelAnalysis {
     Outcome outcome = together(combination);
     return outcome instanceof FrameResult result
         ? result
-        : tally.count(held.solve(combination).result());
+        : tally.count(frame.heldTogether(combination.name(), parts(combination)));
   }
 }

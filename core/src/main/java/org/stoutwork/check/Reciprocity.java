@@ -36,9 +36,11 @@ final class Reciprocity {
   /** Compares every pair of probes of one level and tells the tally. */
   static void check(LevelAnalysis level, Tally tally) {
     List<Probe> probes = probes(level.model());
+    List<LoadCase> cases = probes.stream().map(Probe::unit).toList();
+    level.prepare(cases);
     double[][] flexibility = new double[probes.size()][probes.size()];
     for (int i = 0; i < probes.size(); i++) {
-      FrameResult result = level.alone(probes.get(i).unit());
+      FrameResult result = level.alone(cases.get(i));
       for (int j = 0; j < probes.size(); j++) {
         Probe probe = probes.get(j);
         flexibility[i][j] = result.displacement(probe.node())[probe.direction()];

@@ -14,14 +14,30 @@ import org.stoutwork.bench.EndFrame;
 /** Every place in which the actions of a bench are tried. */
 public final class Stands {
 
-  private final Bench bench;
-  private final TopGrid grid;
-  private final TopLoads loads;
+  private record Place(LoadCase unit, String words) {}
+
+  private final List<Place> points = new ArrayList<>();
+  private final List<LoadCase> along = new ArrayList<>();
+  private final List<LoadCase> across = new ArrayList<>();
+  private final LoadCase spread;
 
   Stands(Bench bench, TopGrid grid, TopLoads loads) {
-    this.bench = bench;
-    this.grid = grid;
-    this.loads = loads;
+    for (int line = 0; line < grid.lines().size(); line++) {
+      for (int station = 0; station < grid.stations().size(); station++) {
+        points.add(
+            new Place(loads.unitPoint(line, station), ", " + loads.placeWords(line, station)));
+      }
+    }
+    int middleStation = grid.stationNear(bench.top().length().mm() / 2);
+    int middleLine = grid.lineNear(bench.top().width().mm() / 2);
+    along.add(loads.unitAlong(0, middleStation));
+    along.add(loads.unitAlong(middleLine, middleStation));
+    along.add(loads.unitAlong(grid.lines().size() - 1, middleStation));
+    for (EndFrame frame : bench.endFrames()) {
+      across.add(loads.unitAcross(middleLine, grid.stationNear(frame.at().mm())));
+    }
+    across.add(loads.unitAcross(middleLine, middleStation));
+    spread = loads.unitSpread();
   }
 
   /** All actions that strength is checked for. */
@@ -36,25 +52,21 @@ public final class Stands {
   /** A downward force on every crossing of the top's lines. */
   public List<Stand> everywhere(Action action) {
     List<Stand> out = new ArrayList<>();
-    for (int line = 0; line < grid.lines().size(); line++) {
-      for (int station = 0; station < grid.stations().size(); station++) {
-        LoadCase unit = loads.unitPoint(line, station);
-        String words = action.name() + ", " + loads.placeWords(line, station);
-        out.add(new Stand(action, unit, action.force(), words));
-      }
+    for (Place place : points) {
+      out.add(new Stand(action, place.unit(), action.force(), action.name() + place.words()));
     }
     return out;
   }
 
   /** A downward force spread over the whole top. */
   public Stand spread(Action action) {
-    return new Stand(action, loads.unitSpread(), action.force(), action.name());
+    return new Stand(action, spread, action.force(), action.name());
   }
 
   /** A push with both signs: over each end frame and mid-way, or along each long edge. */
   public List<Stand> thrusts(Action.Thrust thrust) {
     List<Stand> out = new ArrayList<>();
-    for (LoadCase unit : thrust.way() == Way.ALONG ? along() : across()) {
+    for (LoadCase unit : thrust.way() == Way.ALONG ? along : across) {
       for (int sign = 1; sign >= -1; sign -= 2) {
         String direction = direction(thrust.way(), sign);
         out.add(
@@ -62,7 +74,7 @@ public final class Stands {
                 thrust,
                 unit,
                 sign * thrust.force(),
-                "%s, %s, %s".formatted(thrust.name(), direction, unit.name())));
+                thrust.name() + ", " + direction + ", " + unit.name()));
       }
     }
     return out;
@@ -73,24 +85,5 @@ public final class Stands {
       return sign > 0 ? "to the right" : "to the left";
     }
     return sign > 0 ? "to the back" : "to the front";
-  }
-
-  private List<LoadCase> along() {
-    int station = grid.stationNear(bench.top().length().mm() / 2);
-    List<LoadCase> out = new ArrayList<>();
-    out.add(loads.unitAlong(0, station));
-    out.add(loads.unitAlong(grid.lineNear(bench.top().width().mm() / 2), station));
-    out.add(loads.unitAlong(grid.lines().size() - 1, station));
-    return out;
-  }
-
-  private List<LoadCase> across() {
-    int line = grid.lineNear(bench.top().width().mm() / 2);
-    List<LoadCase> out = new ArrayList<>();
-    for (EndFrame frame : bench.endFrames()) {
-      out.add(loads.unitAcross(line, grid.stationNear(frame.at().mm())));
-    }
-    out.add(loads.unitAcross(line, grid.stationNear(bench.top().length().mm() / 2)));
-    return out;
   }
 }

@@ -40,7 +40,7 @@ final class RoomArrows {
       file.result         : file.tree, file.frame; quantity, source, working, analysis.model,
                             bench, action, result, check, study
 
-      command             : units, sheet.bench, pdf, file.tree, file.field, file.frame, file.wood,
+      command             : units, sheet, sheet.bench, pdf, file.tree, file.field, file.frame, file.wood,
                             file.bench, file.result; quantity, source, wood, wood.catalogue,
                             analysis.model, analysis.element, analysis.solve, bench, action,
                             result, check, study

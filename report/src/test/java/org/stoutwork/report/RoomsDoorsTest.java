@@ -191,7 +191,7 @@ class RoomsDoorsTest {
         }
       }
     }
-    assertTrue(seen > 20, "hardly any static collections were looked at");
+    assertTrue(seen >= 8, "too few static collections were looked at");
     return out;
   }
 

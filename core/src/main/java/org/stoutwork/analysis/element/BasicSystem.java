@@ -169,9 +169,11 @@ final class BasicSystem {
     double[] own = tipOfCantilever(load, w);
     for (int i = 0; i < 6; i++) {
       rhs[i] = d[i] - own[i];
-      double[] h = carried(i);
-      for (int r = 0; r < 6; r++) {
-        rhs[r] -= startCompliance[i] * h[r] * w[i];
+      if (w[i] != 0) {
+        double[] h = carried(i);
+        for (int r = 0; r < 6; r++) {
+          rhs[r] -= startCompliance[i] * h[r] * w[i];
+        }
       }
     }
     for (int k = 0; k < softStart.length; k++) {

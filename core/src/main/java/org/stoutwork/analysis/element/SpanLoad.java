@@ -242,6 +242,25 @@ public final class SpanLoad {
       return this;
     }
 
+    /** Adds everything that another record of loads on the same beam holds. */
+    public Builder add(double factor, SpanLoad other) {
+      for (int b = 0; b < other.breaks.length; b++) {
+        if (other.hasPoint(b)) {
+          Vec3 f = column(other.force, b).times(factor);
+          points.add(new Point(other.breaks[b], f, column(other.moment, b).times(factor)));
+        }
+      }
+      for (int k = 0; k + 1 < other.breaks.length; k++) {
+        if (other.hasLine(k)) {
+          double from = other.breaks[k];
+          double to = other.breaks[k + 1];
+          Vec3 start = other.valueAt(k, from).times(factor);
+          lines.add(new Line(from, to, start, other.valueAt(k, to).times(factor)));
+        }
+      }
+      return this;
+    }
+
     /** Adds an even line load over the whole length, global axes, N/mm. */
     public Builder even(Vec3 global) {
       Vec3 q = beam.axes().toLocal(global);

@@ -54,6 +54,11 @@ final class ContactSearch {
     return find(f, system.solve(f, true, null));
   }
 
+  /** The state with every contact closed, even where it would have to pull. */
+  Settled held(GlobalSystem.Solved closed) {
+    return new Settled(closed, new boolean[system.contacts()], new double[system.contacts()]);
+  }
+
   /** Goes on from the solution with all contacts closed. */
   Found find(double[] f, GlobalSystem.Solved closed) {
     int n = system.contacts();
@@ -94,10 +99,12 @@ final class ContactSearch {
         }
         return lifting(direction);
       }
+      double[] near = solved.u().clone();
       for (int k = 0; k < which.length; k++) {
         gap[which[k]] += more[k];
+        add(near, more[k], shape[which[k]]);
       }
-      solved = system.solve(f, withGiven, gap);
+      solved = system.solve(f, withGiven, gap, near);
     }
     return new Settled(solved, open, gap);
   }
@@ -136,11 +143,15 @@ final class ContactSearch {
     }
     double[] gap = SmallDense.solveSymmetric(part(which), pull);
     for (int k = 0; k < which.length; k++) {
-      for (int i = 0; i < u.length; i++) {
-        u[i] += gap[k] * shape[which[k]][i];
-      }
+      add(u, gap[k], shape[which[k]]);
     }
     return u;
+  }
+
+  private static void add(double[] u, double factor, double[] motion) {
+    for (int i = 0; i < u.length; i++) {
+      u[i] += factor * motion[i];
+    }
   }
 
   private static int[] which(boolean[] open) {

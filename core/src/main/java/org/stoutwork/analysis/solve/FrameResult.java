@@ -116,6 +116,10 @@ public final class FrameResult implements Outcome, HoldingForces {
     };
   }
 
+  Loading loading() {
+    return loading;
+  }
+
   boolean[] open() {
     return open.clone();
   }

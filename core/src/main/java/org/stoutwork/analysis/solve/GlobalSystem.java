@@ -216,6 +216,14 @@ public final class GlobalSystem {
     return -elastic.stiffness() * elastic.gap().at(closed);
   }
 
+  private double[] reduced(double[] u) {
+    double[] reduced = new double[elimination.reducedSize()];
+    for (int r = 0; r < reduced.length; r++) {
+      reduced[r] = u[elimination.unknownOf(r)];
+    }
+    return reduced;
+  }
+
   /** Displacements of all unknowns and the forces of conditions and contacts. */
   @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
   record Solved(double[] u, double[] conditionForce, double[] contactForce, double residual) {}
@@ -228,7 +236,20 @@ public final class GlobalSystem {
    * @param opening the motion of each contact's ground along its gap, or null for none
    */
   Solved solve(double[] f, boolean withGiven, double[] opening) {
+    return solve(f, withGiven, opening, null);
+  }
+
+  /**
+   * The same, begun at displacements that are known to be near; whatever they are, the answer is
+   * refined until its own residual is small enough.
+   *
+   * @param near displacements of all unknowns, or null for none
+   */
+  Solved solve(double[] f, boolean withGiven, double[] opening, double[] near) {
     Refining one = new Refining(f, withGiven, opening);
+    if (near != null) {
+      one.take(reduced(near));
+    }
     while (one.wants()) {
       one.take(factor.solve(one.rest));
     }

@@ -24,6 +24,29 @@ final class Loading {
   private final Map<String, SpanLoad.Builder> building = new LinkedHashMap<>();
   private final Map<String, SpanLoad> spans = new LinkedHashMap<>();
   private final List<Applied> applied = new ArrayList<>();
+  private final Map<Loading, Double> parts = new LinkedHashMap<>();
+
+  private Loading(FrameSolver.Layout layout) {
+    this.layout = layout;
+    this.forces = new double[layout.equations.unknowns()];
+  }
+
+  /** The loads of several results, each with a factor; loads along beams are added when read. */
+  static Loading sum(FrameSolver.Layout layout, Map<FrameResult, Double> results) {
+    Loading sum = new Loading(layout);
+    results.forEach((result, factor) -> sum.include(result.loading(), factor));
+    return sum;
+  }
+
+  private void include(Loading other, double factor) {
+    parts.merge(other, factor, Double::sum);
+    for (int i = 0; i < forces.length; i++) {
+      forces[i] += factor * other.forces[i];
+    }
+    for (Applied a : other.applied) {
+      applied.add(new Applied(a.at(), a.force().times(factor), a.moment().times(factor)));
+    }
+  }
 
   Loading(FrameSolver.Layout layout, Combination combination) {
     this.layout = layout;
@@ -118,12 +141,23 @@ final class Loading {
 
   /** Loads along a member, or null. */
   SpanLoad span(Beam beam) {
-    return spans.get(beam.part());
+    if (parts.isEmpty()) {
+      return spans.get(beam.part());
+    }
+    SpanLoad.Builder sum = SpanLoad.on(beam);
+    parts.forEach(
+        (part, factor) -> {
+          SpanLoad own = part.span(beam);
+          if (own != null) {
+            sum.add(factor, own);
+          }
+        });
+    return sum.isEmpty() ? null : sum.build();
   }
 
   /** The loads on one piece of a member, or null. */
   SpanLoad span(Beam beam, int piece) {
-    SpanLoad load = spans.get(beam.part());
+    SpanLoad load = span(beam);
     return load == null ? null : pieceLoad(beam, load, piece);
   }
 

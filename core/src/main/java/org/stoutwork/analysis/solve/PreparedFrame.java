@@ -78,6 +78,66 @@ public final class PreparedFrame implements Preparation {
   }
 
   /**
+   * Solves load cases side by side with every one-way contact closed, even where it would have to
+   * pull. Such results may be added up; see {@link #together}.
+   *
+   * @throws IllegalArgumentException as {@link #solve(Combination)} does
+   */
+  public List<FrameResult> held(List<LoadCase> cases) {
+    List<Loading> loadings = new ArrayList<>();
+    for (LoadCase loadCase : cases) {
+      loadings.add(new Loading(layout, Combination.of(loadCase)));
+    }
+    List<GlobalSystem.Solved> closed =
+        system.solveAll(loadings.stream().map(Loading::forces).toList(), true);
+    List<FrameResult> results = new ArrayList<>();
+    for (int c = 0; c < cases.size(); c++) {
+      String name = cases.get(c).name();
+      results.add(new FrameResult(this, name, loadings.get(c), search.held(closed.get(c))));
+    }
+    return results;
+  }
+
+  /** Solves one load case as {@link #held(List)} does. */
+  public FrameResult held(LoadCase loadCase) {
+    return held(List.of(loadCase)).get(0);
+  }
+
+  /**
+   * What {@link #solve(Combination)} answers to a combination, from the results of its cases: they
+   * are added up, contacts that would pull are opened, and the sum is refined like any solution.
+   *
+   * @param name of the combination
+   * @param parts results of {@link #held} of this frame, each with its factor
+   */
+  public Outcome together(String name, Map<FrameResult, Double> parts) {
+    Loading loading = Loading.sum(layout, parts);
+    return outcome(name, loading, search.find(loading.forces(), closed(loading, parts)));
+  }
+
+  /** The same with every contact closed, even where it would have to pull. */
+  public FrameResult heldTogether(String name, Map<FrameResult, Double> parts) {
+    Loading loading = Loading.sum(layout, parts);
+    return new FrameResult(this, name, loading, search.held(closed(loading, parts)));
+  }
+
+  private GlobalSystem.Solved closed(Loading loading, Map<FrameResult, Double> parts) {
+    return system.solve(loading.forces(), true, null, sum(parts));
+  }
+
+  private double[] sum(Map<FrameResult, Double> parts) {
+    double[] sum = new double[layout.equations.unknowns()];
+    parts.forEach(
+        (result, factor) -> {
+          double[] u = result.unknowns();
+          for (int i = 0; i < sum.length; i++) {
+            sum[i] += factor * u[i];
+          }
+        });
+    return sum;
+  }
+
+  /**
    * Solves many load cases side by side; each outcome is that of {@link #solve(LoadCase)} to the
    * bit, at a fraction of the time.
    *

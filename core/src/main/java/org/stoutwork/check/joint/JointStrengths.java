@@ -1,5 +1,7 @@
 package org.stoutwork.check.joint;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.Timber;
@@ -27,13 +29,23 @@ final class JointStrengths {
   private static final double SOFTWOOD_DIVISOR = 2.1;
   private static final double OVENDRY_OF_CLASS = 1000;
 
+  private record Asked(String rail, String post, DurationClass duration) {}
+
   private final Inquiry inquiry;
+  private final Map<Asked, JointStrength> found = new HashMap<>();
 
   JointStrengths(Inquiry inquiry) {
     this.inquiry = inquiry;
   }
 
   JointStrength of(String rail, String post, DurationClass duration) {
+    return found.computeIfAbsent(new Asked(rail, post, duration), this::make);
+  }
+
+  private JointStrength make(Asked asked) {
+    String rail = asked.rail();
+    String post = asked.post();
+    DurationClass duration = asked.duration();
     boolean lasting = duration == DurationClass.PERMANENT || duration == DurationClass.LONG;
     return new JointStrength(
         timber(rail, duration), timber(post, duration), family(rail, duration), lasting);

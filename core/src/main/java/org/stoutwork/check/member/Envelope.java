@@ -49,11 +49,9 @@ final class Envelope {
     this.inquiry = inquiry;
     this.cuts = cuts;
     LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
-    this.permanent = of(mean.alone(mean.loads().permanent()));
+    this.permanent = of(mean.alone(mean.permanent()));
     this.stored =
-        mean.loads().storesAnything()
-            ? of(mean.alone(mean.loads().stored()))
-            : new double[cuts.size()][6];
+        mean.loads().storesAnything() ? of(mean.alone(mean.stored())) : new double[cuts.size()][6];
     collect();
   }
 

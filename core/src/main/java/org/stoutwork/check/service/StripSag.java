@@ -24,10 +24,10 @@ final class StripSag implements SagModel {
   @Override
   public SagParts parts(JointLevel level, SagSpot spot) {
     LevelAnalysis analysis = inquiry.at(level);
-    double own = sag(SagLine.of(analysis.alone(analysis.loads().permanent())), spot);
+    double own = sag(SagLine.of(analysis.alone(analysis.permanent())), spot);
     double stored =
         analysis.loads().storesAnything()
-            ? sag(SagLine.of(analysis.alone(analysis.loads().stored())), spot)
+            ? sag(SagLine.of(analysis.alone(analysis.stored())), spot)
             : 0;
     return new SagParts(own, stored, atOnce(level, spot));
   }

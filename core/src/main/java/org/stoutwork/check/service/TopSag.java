@@ -126,7 +126,7 @@ public final class TopSag {
   /** Final sag under what stays: own weight, vises, machines and what is stored. */
   private CheckResult level() {
     double ratio = inquiry.plan().criteria().levelRatio();
-    Stand none = new Stand(null, inquiry.at(JointLevel.MEAN).loads().permanent(), 0, STAYS);
+    Stand none = new Stand(null, inquiry.at(JointLevel.MEAN).permanent(), 0, STAYS);
     String title = "Level of the top, long-term";
     return lasting("top-level", title, List.of(none), ratio, WITH_CREEP);
   }
@@ -158,9 +158,9 @@ public final class TopSag {
   private Combination creeping(Stand stand, double kDef) {
     LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
     Combination out =
-        Combination.named("each as it is, with creep").plus(1 + kDef, mean.loads().permanent());
+        Combination.named("each as it is, with creep").plus(1 + kDef, mean.permanent());
     if (mean.loads().storesAnything()) {
-      out = out.plus(1 + PSI_2_STORED * kDef, mean.loads().stored());
+      out = out.plus(1 + PSI_2_STORED * kDef, mean.stored());
     }
     return stand.force() == 0
         ? out

@@ -22,7 +22,7 @@ record RigidBody(double weight, double x, double y) {
 
   static RigidBody of(Inquiry inquiry) {
     LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
-    FrameResult standing = mean.alone(mean.loads().permanent());
+    FrameResult standing = mean.alone(mean.permanent());
     double force = 0;
     double aboutY = 0;
     double aboutX = 0;

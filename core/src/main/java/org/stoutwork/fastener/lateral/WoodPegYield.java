@@ -72,7 +72,7 @@ public final class WoodPegYield {
           .unit(Unit.N)
           .where("D", "diameter", Unit.MM)
           .where("F_v", "shear stress", Unit.MPA)
-          .as("2*3.141592653589793*D^2/4*F_v")
+          .as("2*π*D^2/4*F_v")
           .source(Documents.tfec("mode V"));
 
   private WoodPegYield() {}

@@ -16,7 +16,7 @@ public final class Heads {
           .unit(Unit.MM2)
           .where("d_w", "washer diameter", Unit.MM)
           .where("d_h", "hole", Unit.MM)
-          .as("3.141592653589793*(d_w^2 - d_h^2)/4")
+          .as("π*(d_w^2 - d_h^2)/4")
           .source(Source.derived("geometry"));
 
   private static final Formula WASHER_EC5 =
@@ -61,7 +61,7 @@ public final class Heads {
           .unit(Unit.LBF)
           .where("G", "specific gravity", Unit.ONE)
           .where("D_H", "head diameter", Unit.IN)
-          .fitted("690*3.141592653589793*D_H*G^2*2.5*D_H")
+          .fitted("690*π*D_H*G^2*2.5*D_H")
           .source(Documents.nds("12.2.5 (12.2-6b)"));
 
   private static final Formula THIN_NDS =
@@ -71,7 +71,7 @@ public final class Heads {
           .where("G", "specific gravity", Unit.ONE)
           .where("D_H", "head diameter", Unit.IN)
           .where("t_ns", "thickness of the side piece", Unit.IN)
-          .fitted("690*3.141592653589793*D_H*G^2*t_ns")
+          .fitted("690*π*D_H*G^2*t_ns")
           .source(Documents.nds("12.2.5 (12.2-6a)"));
 
   private static final Formula BOLT =
@@ -91,7 +91,7 @@ public final class Heads {
           .where("f_u", "tensile strength of the steel", Unit.MPA)
           .where("d_1", "core diameter", Unit.MM)
           .where("γ", "factor of safety", Unit.ONE)
-          .as("f_u*3.141592653589793*d_1^2/4/γ")
+          .as("f_u*π*d_1^2/4/γ")
           .source(Source.derived("statics"));
 
   private static final Formula TOGETHER =

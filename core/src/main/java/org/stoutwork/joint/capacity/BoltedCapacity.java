@@ -2,6 +2,7 @@ package org.stoutwork.joint.capacity;
 
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.fastener.lateral.Embedment;
+import org.stoutwork.fastener.placing.Distances;
 import org.stoutwork.fastener.withdrawal.Heads;
 import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.Joint;
@@ -21,6 +22,8 @@ final class BoltedCapacity {
 
   /** Safety of steel in tension on the allowable side: 0.6 of yield is about f_u / 2.25. */
   private static final double STEEL_SAFETY = 2.25;
+
+  private static final double ACROSS_THE_GRAIN = 90;
 
   private static final Formula PER_BOLT =
       Formula.define("F_t")
@@ -46,6 +49,7 @@ final class BoltedCapacity {
         with,
         pad -> plug(pad, joint, with));
     shoulder(joint, with);
+    edge(joint, with);
     if (joint.preload() > 0) {
       with.limits()
           .service(
@@ -113,6 +117,19 @@ final class BoltedCapacity {
     BoltedTenon.Nut nut = joint.nut();
     return BarrelNut.shearOut(
         pad, with.rail().fV(), nut.fromEnd(), nut.length(), with.members().railThickness());
+  }
+
+  /** When the stub tenon gives, the bolts take its load: wood beyond them must not split off. */
+  private static void edge(BoltedTenon joint, Case with) {
+    Distances least = Distances.bolt(joint.bolt().diameter(), ACROSS_THE_GRAIN);
+    with.limits()
+        .rule(
+            "bolt from the edge of the rail",
+            "rail",
+            (with.members().railDepth() - joint.spacing()) / 2,
+            least.freeEdge(),
+            Unit.MM,
+            least.source());
   }
 
   private static void shoulder(BoltedTenon joint, Case with) {

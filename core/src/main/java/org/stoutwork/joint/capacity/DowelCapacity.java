@@ -30,8 +30,8 @@ final class DowelCapacity {
           .where("l_p", "length in the post, grain across the dowel", Unit.MM)
           .where("f_t", "tension strength of the dowel", Unit.MPA)
           .as(
-              "min(3*f_g*3.141592653589793*d*l_r, f_g*3.141592653589793*d*l_p,"
-                  + " f_t*3.141592653589793*d^2/4)")
+              "min(3*f_g*π*d*l_r, f_g*π*d*l_p,"
+                  + " f_t*π*d^2/4)")
           .source(Source.derived("statics: glue along the grain three times that across it"));
 
   private static final Formula MOMENT =
@@ -60,7 +60,7 @@ final class DowelCapacity {
           .where("d", "diameter", Unit.MM)
           .where("F_v", "allowable shear stress", Unit.MPA)
           .where("C_D", "load duration", Unit.ONE)
-          .as("3.141592653589793*d^2/4*F_v*C_D")
+          .as("π*d^2/4*F_v*C_D")
           .source(Source.fromMemory("TFEC 1", "mode V, one plane"));
 
   private DowelCapacity() {}

@@ -71,7 +71,7 @@ public record Drawbore(
           .source(Source.derived("an elastic and plastic peg"));
 
   private static final Formula LASTING =
-      Formula.define("F_∞")
+      Formula.define("F_{∞}")
           .meaning("force that remains after months")
           .unit(Unit.N)
           .where("r", "share that remains", Unit.ONE)

@@ -29,7 +29,7 @@ public final class PegSpring {
           .meaning("second moment of area of the peg")
           .unit(Unit.MM4)
           .where("d", "peg diameter", Unit.MM)
-          .as("3.141592653589793*d^4/64")
+          .as("π*d^4/64")
           .source(Source.derived("geometry"));
 
   private static final Formula BENDING =
@@ -51,7 +51,7 @@ public final class PegSpring {
           .where("d", "peg diameter", Unit.MM)
           .where("L_s", "span", Unit.MM)
           .where("t", "tenon thickness", Unit.MM)
-          .as("8*(E/16)*0.9*3.141592653589793*d^2/4/(2*L_s - t)")
+          .as("8*(E/16)*0.9*π*d^2/4/(2*L_s - t)")
           .source(BEAM);
 
   private static final Formula DRAWN =

@@ -1,5 +1,6 @@
 package org.stoutwork.wood.direction;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -43,7 +44,7 @@ public final class SheetStiffness {
     map.put(Product.BLOCKBOARD, new StandIn(1, 0.06, 0.02, 0.1));
     map.put(Product.LVL, PARALLEL_LAYERED);
     map.put(Product.GLULAM, PARALLEL_LAYERED);
-    return map;
+    return Collections.unmodifiableMap(map);
   }
 
   /** The moduli of a sheet; empty if not even its bending modulus along is known. */

@@ -3,9 +3,9 @@
  * other rooms together and calculates nothing itself. Start at {@link
  * org.stoutwork.report.command.Stoutwork}.
  *
- * <p>Uses {@code units}, {@code sheet.bench}, {@code pdf}, {@code file.tree}, {@code file.field},
- * {@code file.frame}, {@code file.wood}, {@code file.bench} and {@code file.result}, and of the
- * core {@code quantity}, {@code source}, {@code wood}, {@code wood.catalogue}, {@code
+ * <p>Uses {@code units}, {@code sheet}, {@code sheet.bench}, {@code pdf}, {@code file.tree}, {@code
+ * file.field}, {@code file.frame}, {@code file.wood}, {@code file.bench} and {@code file.result},
+ * and of the core {@code quantity}, {@code source}, {@code wood}, {@code wood.catalogue}, {@code
  * analysis.model}, {@code analysis.element}, {@code analysis.solve}, {@code bench}, {@code action},
  * {@code result}, {@code check} and {@code study}.
  */

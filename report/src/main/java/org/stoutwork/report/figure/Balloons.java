@@ -23,12 +23,18 @@ final class Balloons {
   private static final double RADIUS = 2.5;
   private static final double POINTS = 8.5;
   private static final double[] PLACES = {0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9};
-  private static final double[] AWAY = {5, -5, 9, -9, 13, -13, 17, -17};
+  private static final double[] AWAY = {5, 9, 13, 17};
 
   private final List<Bounds> taken = new ArrayList<>();
 
-  /** The balloon of a part that fills a rectangle on paper; empty if there is no room for it. */
-  List<Mark> on(Bounds part, String letter) {
+  /**
+   * The balloon of a part that fills a rectangle on paper; empty if there is no room for it.
+   *
+   * @param part its rectangle
+   * @param letter of the part
+   * @param upFirst whether a balloon beside it stands rather above it than below
+   */
+  List<Mark> on(Bounds part, String letter, boolean upFirst) {
     for (double t : PLACES) {
       Point on = along(part, t);
       if (Math.min(part.width(), part.height()) >= 2 * RADIUS && free(on)) {
@@ -36,12 +42,15 @@ final class Balloons {
       }
     }
     for (double away : AWAY) {
-      for (double t : PLACES) {
-        Point on = along(part, t);
-        boolean flat = part.width() >= part.height();
-        Point beside = flat ? on.plus(1.5, away) : on.plus(away, 1.5);
-        if (free(beside)) {
-          return led(on, beside, letter);
+      for (int side : new int[] {upFirst ? -1 : 1, upFirst ? 1 : -1}) {
+        for (double t : PLACES) {
+          Point on = along(part, t);
+          boolean flat = part.width() >= part.height();
+          double off = side * away;
+          Point beside = flat ? on.plus(1.5, off) : on.plus(off, 1.5);
+          if (free(beside)) {
+            return led(on, beside, letter);
+          }
         }
       }
     }

@@ -6,10 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -47,19 +44,8 @@ class StoutworkTest {
     input = Files.writeString(folder.resolve("bracket.yaml"), BRACKET);
   }
 
-  /** What one run left. */
-  private record Run(int exitCode, String out, String err) {}
-
   private static Run run(String... arguments) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Console console =
-        new Console(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8));
-    int exitCode = Stoutwork.run(console, arguments);
-    return new Run(
-        exitCode, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    return Run.of(arguments);
   }
 
   private List<String> files() throws IOException {
@@ -171,9 +157,11 @@ class StoutworkTest {
       Run run = run(arguments);
       assertEquals(0, run.exitCode());
       assertEquals("", run.err());
-      assertTrue(
-          run.out().contains("\nExample: stoutwork frame rack.json --results rack-results.json"),
-          run.out());
+      String example =
+          arguments.length == 1
+              ? "check bench.yaml"
+              : "frame rack.json --results rack-results.json";
+      assertTrue(run.out().contains("\nExample: stoutwork " + example + "\n"), run.out());
       assertTrue(run.out().lines().allMatch(line -> line.length() <= 80), run.out());
     }
   }

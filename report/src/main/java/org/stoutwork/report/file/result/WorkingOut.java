@@ -28,7 +28,7 @@ final class WorkingOut {
           IntStream.range(0, symbols.size()).boxed().toList(),
           (o, i) -> value(o, symbols.get(i), calculated.values().get(i)));
       source(out, calculated.formula().source());
-    } else {
+    } else if (line instanceof Line.Remark) {
       out.put("kind", "remark");
     }
     out.put("text", line.text());

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stoutwork.bench.DefaultTaken;
+import org.stoutwork.report.pdf.MissingGlyph;
+import org.stoutwork.report.pdf.TypeCase;
 import org.stoutwork.report.sheet.Paper;
 import org.stoutwork.report.units.UnitSystem;
 import org.stoutwork.result.ActionLine;
@@ -97,6 +99,22 @@ class BenchSheetTest {
     }
     for (JointLine j : CLASS.joints()) {
       assertTrue(PRINT.says(j.reason()), j.reason());
+    }
+  }
+
+  @Test
+  void checks_cautions_and_defaults_stand_word_for_word_in_what_is_set() {
+    String told = Told.of(BenchSheet.sheet(CLASS, Sheets.A4, TypeCase.open(MissingGlyph.REFUSE)));
+    for (CheckResult check : CLASS.checks()) {
+      assertTrue(told.contains(check.title()), check.title());
+      assertTrue(told.contains(check.part()), check.part());
+    }
+    CLASS.notChecked().forEach(c -> assertTrue(told.contains(Shown.sentence(c.reason()))));
+    CLASS.cautions().forEach(c -> assertTrue(told.contains(c.message()), c.message()));
+    for (DefaultTaken d : CLASS.bench().defaults()) {
+      assertTrue(told.contains(d.key()), d.key());
+      assertTrue(told.contains(d.value()), d.value());
+      assertTrue(told.contains(d.reason()), d.reason());
     }
   }
 

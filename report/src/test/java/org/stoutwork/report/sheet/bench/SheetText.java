@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -45,13 +46,19 @@ record SheetText(List<String> pages, List<Integer> ink) {
     return count;
   }
 
-  String all() {
-    return String.join("", pages);
-  }
-
-  /** Whether the words stand somewhere, however the lines are broken. */
+  /**
+   * Whether all words stand on one page, or on two in a row. The file keeps the lines of a table's
+   * row in the order in which they are drawn, so that a cell's words may have others between them.
+   */
   boolean says(String words) {
-    return all().contains(plain(words));
+    String[] wanted = words.strip().split("[\\s\\u00a0\\u2002]+");
+    for (int i = 0; i < pages.size(); i++) {
+      String page = pages.get(i) + (i + 1 < pages.size() ? pages.get(i + 1) : "");
+      if (Arrays.stream(wanted).allMatch(page::contains)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Signs without blanks: line breaks fall where they like. */
