@@ -26,7 +26,6 @@ class RoomsKindsTest {
       """
       working.Printing                : working.Expr
       working.UnitCheck               : working.Expr
-      analysis.solve.FrameSolver      : analysis.model.Link
       joint.screwed.ScrewCapacity     : joint.setting.StrengthFamily
       """;
 

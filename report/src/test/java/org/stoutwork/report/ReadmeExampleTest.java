@@ -88,8 +88,7 @@ class ReadmeExampleTest {
     int body = lines.indexOf("  public static void main(String[] arguments) throws Exception {");
     assertTrue(lines.lastIndexOf("  }") - body - 1 <= 11, program);
     List<String> printed = run(program);
-    BenchFile same =
-        BenchFileReader.read(new SourceText("README.md", only("yaml")), CHECK.woods());
+    BenchFile same = BenchFileReader.read(new SourceText("README.md", only("yaml")), CHECK.woods());
     BenchResult result = CHECK.run(same.bench());
     assertEquals(
         List.of(
@@ -124,8 +123,7 @@ class ReadmeExampleTest {
       published += table.rows(Mark.PUBLISHED);
       remembered += table.rows(Mark.FROM_MEMORY);
     }
-    String said =
-        "hold " + published + " published marks and " + remembered + " from memory";
+    String said = "hold " + published + " published marks and " + remembered + " from memory";
     assertTrue(readme().contains(said), said);
   }
 

@@ -29,9 +29,7 @@ final class DowelCapacity {
           .where("l_r", "length in the rail, grain along the dowel", Unit.MM)
           .where("l_p", "length in the post, grain across the dowel", Unit.MM)
           .where("f_t", "tension strength of the dowel", Unit.MPA)
-          .as(
-              "min(3*f_g*π*d*l_r, f_g*π*d*l_p,"
-                  + " f_t*π*d^2/4)")
+          .as("min(3*f_g*π*d*l_r, f_g*π*d*l_p," + " f_t*π*d^2/4)")
           .source(Source.derived("statics: glue along the grain three times that across it"));
 
   private static final Formula MOMENT =

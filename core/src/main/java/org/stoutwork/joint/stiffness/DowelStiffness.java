@@ -23,9 +23,7 @@ final class DowelStiffness {
           .where("l_r", "length in the rail", Unit.MM)
           .where("l_p", "length in the post", Unit.MM)
           .where("E_d", "modulus of the dowel", Unit.MPA)
-          .as(
-              "1/(1/(k_s*π*d*l_r) + 1/(k_s*π*d*l_p)"
-                  + " + (l_r + l_p)/3/(E_d*π*d^2/4))")
+          .as("1/(1/(k_s*π*d*l_r) + 1/(k_s*π*d*l_p)" + " + (l_r + l_p)/3/(E_d*π*d^2/4))")
           .source(Source.derived("springs in series: glue in both pieces and the dowel's stretch"));
 
   private static final Formula COUPLE =

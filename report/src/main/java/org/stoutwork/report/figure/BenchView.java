@@ -85,7 +85,8 @@ final class BenchView {
     nearest.sort(Comparator.comparingDouble(side::nearness).reversed());
     for (Box box : nearest) {
       if (wanted.contains(box.mark()) && done.add(box.mark())) {
-        sketch.add(balloons.on(Bounds.around(corners(box)), box.mark(), box.kind() == Box.Kind.FOOT));
+        sketch.add(
+            balloons.on(Bounds.around(corners(box)), box.mark(), box.kind() == Box.Kind.FOOT));
       }
     }
     return this;

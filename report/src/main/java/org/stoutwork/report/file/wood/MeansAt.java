@@ -1,5 +1,6 @@
 package org.stoutwork.report.file.wood;
 
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,13 +21,14 @@ import org.stoutwork.working.RecordingPad;
 final class MeansAt {
 
   private static final Set<ClearProperty> WITH_A_LAW =
-      EnumSet.of(
-          ClearProperty.BENDING,
-          ClearProperty.MODULUS,
-          ClearProperty.COMPRESSION_PARALLEL,
-          ClearProperty.COMPRESSION_PERPENDICULAR,
-          ClearProperty.SHEAR,
-          ClearProperty.TENSION_PERPENDICULAR);
+      Collections.unmodifiableSet(
+          EnumSet.of(
+              ClearProperty.BENDING,
+              ClearProperty.MODULUS,
+              ClearProperty.COMPRESSION_PARALLEL,
+              ClearProperty.COMPRESSION_PERPENDICULAR,
+              ClearProperty.SHEAR,
+              ClearProperty.TENSION_PERPENDICULAR));
 
   private MeansAt() {}
 

@@ -98,7 +98,7 @@ class ResultSchemaTest {
     }
     JsonNode friction = sliding.get("working").get(1);
     assertEquals("calculated", friction.get("kind").textValue());
-    assertEquals("μ·W", friction.get("formula").textValue());
+    assertEquals("μ · W", friction.get("formula").textValue());
     double mu = friction.at("/inputs/0/value").doubleValue();
     double weight = friction.at("/inputs/1/value").doubleValue();
     assertEquals(mu * weight, friction.get("value").doubleValue(), 1e-9);
