@@ -46,10 +46,7 @@ public record PlatedModel(
 
   /** The same with joints at their softest, as {@link BenchModel#propped}. */
   public static PlatedModel propped(
-      Bench bench,
-      Function<String, FrameTimber> timbers,
-      FloorContact floor,
-      TopContact contact) {
+      Bench bench, Function<String, FrameTimber> timbers, FloorContact floor, TopContact contact) {
     return new FrameAssembly(bench, timbers, JointLevel.LOW, Springs::propped, floor)
         .buildPlated(contact);
   }

@@ -47,8 +47,7 @@ public final class PlatedTop {
           level,
           propped && level == JointLevel.LOW
               ? PlatedModel.propped(bench, timbers::get, FloorContact.HELD, TopContact.MAY_PART)
-              : PlatedModel.of(
-                  bench, timbers::get, level, FloorContact.HELD, TopContact.MAY_PART));
+              : PlatedModel.of(bench, timbers::get, level, FloorContact.HELD, TopContact.MAY_PART));
     }
     PlatedModel mean = models.get(JointLevel.MEAN);
     CondensedPanel onUsual = CondensedPanel.of(mean.top(), CondensedPanel.Mesh.FIRST);

@@ -84,8 +84,7 @@ public final class Flatness {
         "give of the top under the plane, the top as strips",
         byStrips(JointLevel.MEAN, at),
         List.of(
-            new GoverningCase.Term(
-                TopLoads.node(at / stations, at % stations), Direction.UZ, -1)));
+            new GoverningCase.Term(TopLoads.node(at / stations, at % stations), Direction.UZ, -1)));
   }
 
   private int worst() {
