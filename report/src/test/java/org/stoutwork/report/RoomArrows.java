@@ -28,7 +28,8 @@ final class RoomArrows {
       sheet.layout        : drawing, sheet, sheet.page, sheet.math; quantity, source, working
       pdf                 : drawing, sheet, sheet.page, sheet.layout
       sheet.bench         : drawing, units, figure, sheet, sheet.page, sheet.layout, pdf; quantity,
-                            source, working, wood.time, wood.moisture, bench, action, result
+                            source, working, wood, wood.time, wood.moisture, bench, action,
+                            result
 
       file.tree           :
       file.field          : file.tree; quantity
@@ -40,10 +41,10 @@ final class RoomArrows {
       file.result         : file.tree, file.frame; quantity, source, working, analysis.model,
                             bench, action, result, check, study
 
-      command             : units, sheet, sheet.bench, pdf, file.tree, file.field, file.frame, file.wood,
-                            file.bench, file.result; quantity, source, wood, wood.catalogue,
-                            analysis.model, analysis.element, analysis.solve, bench, action,
-                            result, check, study
+      command             : units, sheet, sheet.bench, pdf, file.tree, file.field, file.frame,
+                            file.wood, file.bench, file.result; quantity, source, wood,
+                            wood.catalogue, analysis.model, analysis.element, analysis.solve,
+                            bench, action, result, check, study
       """;
 
   private RoomArrows() {}

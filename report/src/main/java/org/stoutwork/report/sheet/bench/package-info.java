@@ -6,6 +6,7 @@
  *
  * <p>Uses {@code drawing}, {@code units}, {@code figure}, {@code sheet}, {@code sheet.page}, {@code
  * sheet.layout} and {@code pdf}, and of the core {@code quantity}, {@code source}, {@code working},
- * {@code wood.time}, {@code wood.moisture}, {@code bench}, {@code action} and {@code result}.
+ * {@code wood}, {@code wood.time}, {@code wood.moisture}, {@code bench}, {@code action} and {@code
+ * result}.
  */
 package org.stoutwork.report.sheet.bench;
