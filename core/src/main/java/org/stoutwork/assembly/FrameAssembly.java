@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.FrameModelBuilder;
+import org.stoutwork.analysis.model.Panel;
 import org.stoutwork.analysis.model.Restraint;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.EndFrame;
@@ -64,6 +65,22 @@ final class FrameAssembly {
   }
 
   BenchModel build() {
+    Rails rails = buildFrame();
+    TopStrips top = new TopStrips(bench, timbers, grid);
+    List<Part> topParts = top.build(model);
+    rails.bearing().buildPosts();
+    parts.addAll(topParts);
+    return new BenchModel(bench, level, model.build(), done(), joints, grid, feet, bearings);
+  }
+
+  PlatedModel buildPlated(TopContact contact) {
+    Rails rails = buildFrame();
+    Panel top = new TopPlate(bench, timbers, grid).panel(rails.bearing().bearings(), contact);
+    return new PlatedModel(bench, level, model.build(), done(), grid, top, feet);
+  }
+
+  /** Everything below the top. */
+  private Rails buildFrame() {
     for (StretcherLine side : List.of(StretcherLine.FRONT, StretcherLine.BACK)) {
       legs.put(
           side, bench.endFrames().stream().map(frame -> LegLines.of(bench, frame, side)).toList());
@@ -75,12 +92,11 @@ final class FrameAssembly {
     }
     new StretcherAssembly(this).build();
     buildLegs();
-    TopStrips top = new TopStrips(bench, timbers, grid);
-    List<Part> topParts = top.build(model);
-    rails.bearTop(top.height());
-    parts.addAll(topParts);
-    List<Part> done = parts.stream().map(mortises::into).toList();
-    return new BenchModel(bench, level, model.build(), done, joints, grid, feet, bearings);
+    return rails;
+  }
+
+  private List<Part> done() {
+    return parts.stream().map(mortises::into).toList();
   }
 
   LegLines leg(StretcherLine side, int frame) {

@@ -2,6 +2,7 @@ package org.stoutwork.assembly;
 
 import java.util.Optional;
 import org.stoutwork.joint.setting.TimberStiffness;
+import org.stoutwork.wood.direction.PlateModuli;
 
 /**
  * What a frame needs to know of a wood or a sheet, means at the moisture of use.
@@ -11,6 +12,7 @@ import org.stoutwork.joint.setting.TimberStiffness;
  * @param g shear modulus of bending along, and of twisting in the plane of a board, MPa
  * @param gAcross shear modulus of bending across (rolling shear), MPa
  * @param density kg/m³
+ * @param plate moduli of a plate whose grain or stronger way runs along
  * @param directions all elastic values, where the wood can be jointed; sheets cannot
  */
 public record FrameTimber(
@@ -19,4 +21,5 @@ public record FrameTimber(
     double g,
     double gAcross,
     double density,
+    PlateModuli plate,
     Optional<TimberStiffness> directions) {}

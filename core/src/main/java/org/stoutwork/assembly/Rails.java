@@ -202,7 +202,7 @@ final class Rails {
     level(name, PartKind.FOOT, foot.wood(), section, stops, kg);
   }
 
-  void bearTop(double height) {
-    bearing.build(height);
+  TopBearing bearing() {
+    return bearing;
   }
 }

@@ -16,4 +16,15 @@ final class Slip {
   static double ofScrew(double d, double density1, double density2) {
     return Math.pow(density1 * density2, 0.75) * d / 23;
   }
+
+  /**
+   * Stiffness of a screw against being drawn out of the top across its grain, N/mm: 25·d·l_ef
+   * (usual in European technical assessments of wood screws, from memory).
+   *
+   * @param d diameter, mm
+   * @param thread in the top, mm
+   */
+  static double ofPulledScrew(double d, double thread) {
+    return 25 * d * thread;
+  }
 }

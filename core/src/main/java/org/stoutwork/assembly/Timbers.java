@@ -18,6 +18,7 @@ import org.stoutwork.wood.direction.Orthotropic;
 import org.stoutwork.wood.direction.PlateModuli;
 import org.stoutwork.wood.direction.SheetStiffness;
 import org.stoutwork.wood.direction.WoodStiffness;
+import org.stoutwork.wood.moisture.RingDirection;
 import org.stoutwork.wood.time.DurationClass;
 import org.stoutwork.wood.time.LoadDuration;
 import org.stoutwork.working.Pad;
@@ -74,14 +75,15 @@ public final class Timbers {
     DesignValues values = DesignValues.of(wood, Bases.of(bench.basis()), conditions, tables);
     double e = values.find(DesignQuantity.MODULUS_MEAN, Pad.blank()).orElseThrow();
     double density = values.find(DesignQuantity.DENSITY_MEAN, Pad.blank()).orElseThrow();
-    TimberStiffness stiffness =
-        scaled(directions(timber, bench.air().range().middle(), tables), e, density);
+    Orthotropic directions = directions(timber, bench.air().range().middle(), tables);
+    TimberStiffness stiffness = scaled(directions, e, density);
     return new FrameTimber(
         e,
         (stiffness.eR() + stiffness.eT()) / 2,
         (stiffness.gLR() + stiffness.gLT()) / 2,
         stiffness.gRT(),
         density,
+        scaled(WoodStiffness.plate(directions, RingDirection.UNKNOWN), e),
         Optional.of(stiffness));
   }
 
@@ -107,6 +109,12 @@ public final class Timbers {
         density);
   }
 
+  private static PlateModuli scaled(PlateModuli p, double e) {
+    double f = e / p.e1();
+    return new PlateModuli(
+        e, f * p.e2(), f * p.g12(), f * p.g13(), f * p.g23(), p.nu12(), p.source());
+  }
+
   private static FrameTimber ofSheet(SheetGood sheet) {
     PlateModuli m =
         SheetStiffness.of(sheet)
@@ -116,6 +124,6 @@ public final class Timbers {
             .value(org.stoutwork.wood.SheetProperty.DENSITY_MEAN)
             .map(p -> p.value())
             .orElse(USUAL_SHEET_DENSITY);
-    return new FrameTimber(m.e1(), m.e2(), m.g12(), m.g23(), density, Optional.empty());
+    return new FrameTimber(m.e1(), m.e2(), m.g12(), m.g23(), density, m, Optional.empty());
   }
 }

@@ -86,7 +86,7 @@ public final class TopLoads {
       if (weight instanceof Weight.OnTop) {
         loads.addAll(spread(force));
       } else if (weight instanceof Weight.OnShelf) {
-        loads.addAll(shelf(force));
+        loads.addAll(shelf(bench, model.parts(), force));
       }
     }
     return new LoadCase("stored", loads);
@@ -109,18 +109,18 @@ public final class TopLoads {
   }
 
   /** A shelf lies on the lowest stretchers, or on the bottom rails if there are none. */
-  private List<Load> shelf(double force) {
+  static List<Load> shelf(Bench bench, List<Part> parts, double force) {
     double lowest = bench.stretchers().stream().mapToDouble(s -> s.centreAt().mm()).min().orElse(0);
     List<Part> bearers = new ArrayList<>();
     for (Stretcher stretcher : bench.stretchers()) {
       if (stretcher.centreAt().mm() < lowest + 1) {
-        model.parts().stream()
+        parts.stream()
             .filter(p -> p.kind() == PartKind.STRETCHER && p.name().startsWith(stretcher.name()))
             .forEach(bearers::add);
       }
     }
     if (bearers.isEmpty()) {
-      model.parts().stream().filter(p -> p.kind() == PartKind.BOTTOM_RAIL).forEach(bearers::add);
+      parts.stream().filter(p -> p.kind() == PartKind.BOTTOM_RAIL).forEach(bearers::add);
     }
     double length = bearers.stream().mapToDouble(Part::length).sum();
     List<Load> loads = new ArrayList<>();

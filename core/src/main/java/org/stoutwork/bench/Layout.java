@@ -81,4 +81,14 @@ public final class Layout {
         .filter(b -> Math.abs(b.centreAt().mm() - z) < Math.abs(top.centreAt().mm() - z))
         .orElse(top);
   }
+
+  /** The longest distance between the middles of neighbouring end frames. */
+  public static double longestBay(Bench bench) {
+    double longest = 0;
+    for (int i = 1; i < bench.endFrames().size(); i++) {
+      double bay = bench.endFrames().get(i).at().mm() - bench.endFrames().get(i - 1).at().mm();
+      longest = Math.max(longest, bay);
+    }
+    return longest;
+  }
 }

@@ -46,21 +46,28 @@ public final class Inquiry {
   private final Map<JointLevel, LevelAnalysis> levels = new EnumMap<>(JointLevel.class);
   private final Stands places;
   private final List<Stand> stands;
+  private final Optional<PlatedTop> plate;
   private final Map<Mixed, IdentityHashMap<Stand, FrameResult>> settled = new HashMap<>();
   private final Map<Mixed, IdentityHashMap<Stand, Boolean>> pressing = new HashMap<>();
   private final IdentityHashMap<CheckResult, GoverningCase> behind = new IdentityHashMap<>();
 
   private record Mixed(JointLevel level, Factors factors) {}
 
+  /** Analyses a bench with its top as a plate and as a grillage. */
+  public Inquiry(Bench bench, DesignTables tables) {
+    this(bench, tables, TopModels.PLATE_AND_GRILLAGE);
+  }
+
   /**
    * Analyses a bench.
    *
    * @param bench to examine
    * @param tables of the woods
+   * @param top models of the top
    * @throws LooseBench naming the part that is loose, if the frame cannot stand even with joints at
    *     their mean stiffness
    */
-  public Inquiry(Bench bench, DesignTables tables) {
+  public Inquiry(Bench bench, DesignTables tables, TopModels top) {
     this.bench = bench;
     this.plan = ActionPlan.of(bench);
     this.timbers = Timbers.of(bench, tables);
@@ -73,6 +80,15 @@ public final class Inquiry {
     this.stands = places.all(plan);
     mean.prepare(stands.stream().map(Stand::unit).toList());
     levels.values().forEach(level -> Reciprocity.check(level, tally));
+    this.plate =
+        top == TopModels.PLATE_AND_GRILLAGE
+            ? Optional.of(new PlatedTop(bench, timbers, at(JointLevel.LOW).propped(), tally))
+            : Optional.empty();
+  }
+
+  /** The top as a plate, where that is wanted. */
+  public Optional<PlatedTop> plate() {
+    return plate;
   }
 
   /** The places of actions. */

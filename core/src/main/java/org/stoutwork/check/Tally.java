@@ -1,5 +1,6 @@
 package org.stoutwork.check;
 
+import org.stoutwork.analysis.solve.CondensedFrame;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.result.SelfCheck;
 
@@ -16,6 +17,12 @@ final class Tally {
     equilibrium = Math.max(equilibrium, result.equilibriumError());
     residual = Math.max(residual, result.residual());
     return result;
+  }
+
+  void count(CondensedFrame.Solution plate) {
+    count(plate.frame());
+    residual = Math.max(residual, plate.residual());
+    reciprocity = Math.max(reciprocity, plate.reciprocity());
   }
 
   /**

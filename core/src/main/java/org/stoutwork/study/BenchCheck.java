@@ -9,6 +9,7 @@ import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.bench.sketch.UnsoundBench;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LooseBench;
+import org.stoutwork.check.TopModels;
 import org.stoutwork.check.caution.Cautions;
 import org.stoutwork.check.joint.JointStrengthCheck;
 import org.stoutwork.check.joint.RailBearing;
@@ -44,20 +45,30 @@ public final class BenchCheck {
 
   private final WoodCatalogue woods;
   private final DesignTables tables;
+  private final TopModels top;
 
-  private BenchCheck(WoodCatalogue woods, DesignTables tables) {
+  private BenchCheck(WoodCatalogue woods, DesignTables tables, TopModels top) {
     this.woods = woods;
     this.tables = tables;
+    this.top = top;
   }
 
   /** Reads the tables of woods. */
   public static BenchCheck load() {
-    return new BenchCheck(WoodCatalogue.load(), DesignTables.load());
+    return new BenchCheck(WoodCatalogue.load(), DesignTables.load(), TopModels.PLATE_AND_GRILLAGE);
   }
 
   /** The same with another catalogue, such as one with woods of the user's own. */
   public BenchCheck with(WoodCatalogue catalogue) {
-    return new BenchCheck(catalogue, tables);
+    return new BenchCheck(catalogue, tables, top);
+  }
+
+  /**
+   * The same without the plate: the top is judged by a grillage of strips alone. Faster, for
+   * studies of many benches.
+   */
+  public BenchCheck withoutPlate() {
+    return new BenchCheck(woods, tables, TopModels.GRILLAGE);
   }
 
   /** The woods that a bench may name. */
@@ -90,7 +101,7 @@ public final class BenchCheck {
    * @throws LooseBench naming the part that is loose, if it cannot stand
    */
   public Examination examine(Bench bench) {
-    Inquiry inquiry = new Inquiry(bench, tables);
+    Inquiry inquiry = new Inquiry(bench, tables, top);
     List<CheckResult> checks = new ArrayList<>();
     checks.addAll(TopSag.all(inquiry));
     checks.addAll(Flatness.all(inquiry));

@@ -1,5 +1,7 @@
 package org.stoutwork.analysis.model;
 
+import java.util.List;
+
 /** How finely a panel is divided. Lines through supports and ties are always added. */
 public sealed interface PanelMesh {
   /**
@@ -26,6 +28,39 @@ public sealed interface PanelMesh {
     public Even {
       range("elements along a panel", nx, 2, 200);
       range("elements across a panel", ny, 2, 200);
+    }
+  }
+
+  /**
+   * Lines at given places, in order; the two sides of the panel are added. The second mesh has half
+   * the size.
+   *
+   * @param along places of the lines x = const, mm
+   * @param across places of the lines y = const, mm
+   */
+  record Lines(List<Double> along, List<Double> across) implements PanelMesh {
+    /** Checks the order. */
+    public Lines {
+      along = rising("along", along);
+      across = rising("across", across);
+    }
+
+    private static List<Double> rising(String way, List<Double> lines) {
+      double last = Double.NEGATIVE_INFINITY;
+      for (double at : lines) {
+        if (!(at > last) || at < 0) {
+          throw new IllegalArgumentException(
+              "the mesh lines "
+                  + way
+                  + " a panel must rise from 0; found "
+                  + at
+                  + " after "
+                  + last
+                  + "; put them in order");
+        }
+        last = at;
+      }
+      return List.copyOf(lines);
     }
   }
 

@@ -108,6 +108,7 @@ public final class FrameSolver {
       this.reach = other.reach;
       this.vertices.putAll(other.vertices);
       this.grips.addAll(other.grips);
+      this.attached.addAll(other.attached);
       List<Beam> all = new ArrayList<>();
       for (Member member : model.members().values()) {
         Beam old = other.beams.get(member.name());

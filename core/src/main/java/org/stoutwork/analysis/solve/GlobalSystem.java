@@ -142,6 +142,10 @@ public final class GlobalSystem {
       int[] rows = elimination.targets(unknowns[a]);
       double[] rowFactors = elimination.factors(unknowns[a]);
       for (int b = 0; b < n; b++) {
+        // Nothing between two unknowns (bending and stretching of a plate) must not count as fill.
+        if (a != b && k[a * n + b] == 0) {
+          continue;
+        }
         int[] columns = elimination.targets(unknowns[b]);
         double[] columnFactors = elimination.factors(unknowns[b]);
         for (int p = 0; p < rows.length; p++) {
@@ -383,8 +387,13 @@ public final class GlobalSystem {
     for (Element element : elements) {
       int[] unknowns = element.unknowns();
       double[] own = new double[unknowns.length];
+      boolean moves = false;
       for (int i = 0; i < own.length; i++) {
         own[i] = u[unknowns[i]];
+        moves |= own[i] != 0;
+      }
+      if (!moves) {
+        continue;
       }
       double[] forces = element.forces(own);
       for (int i = 0; i < own.length; i++) {

@@ -42,29 +42,7 @@ final class PanelAttached implements Attached {
   /** Puts the panel into the equations. */
   PanelAttached(
       PanelGrid grid, Map<String, Vec3> nodes, Equations equations, Map<String, Integer> vertices) {
-    this.grid = grid;
-    this.panel = grid.panel();
-    this.elements = new PanelElements(grid);
-    this.holds = new PanelHolds(grid);
-    this.nodes = nodes;
-    this.vertex = new int[grid.nodes()];
-    this.places = new Vec3[grid.nodes()];
-    join(equations, vertices);
-  }
-
-  PanelGrid grid() {
-    return grid;
-  }
-
-  PanelElements elements() {
-    return elements;
-  }
-
-  private void join(Equations equations, Map<String, Integer> vertices) {
-    equations.reach(Math.max(equations.reach(), Math.hypot(panel.length(), panel.width()) / 2));
-    addVertices(equations);
-    addElements(equations);
-    addLines(equations);
+    this(grid, nodes, equations);
     for (PanelTie tie : panel.ties()) {
       Integer node = vertices.get(tie.node());
       if (node == null) {
@@ -73,6 +51,38 @@ final class PanelAttached implements Attached {
       }
       tieGrips.put(tie, addTie(equations, tie, node));
     }
+  }
+
+  private PanelAttached(PanelGrid grid, Map<String, Vec3> nodes, Equations equations) {
+    this.grid = grid;
+    this.panel = grid.panel();
+    this.elements = new PanelElements(grid);
+    this.holds = new PanelHolds(grid);
+    this.nodes = nodes;
+    this.vertex = new int[grid.nodes()];
+    this.places = new Vec3[grid.nodes()];
+    equations.reach(Math.max(equations.reach(), Math.hypot(panel.length(), panel.width()) / 2));
+    addVertices(equations);
+    addElements(equations);
+    addLines(equations);
+  }
+
+  /** The panel by itself, its ties left open but what they need kept among the unknowns. */
+  static PanelAttached untied(PanelGrid grid, Equations equations) {
+    return new PanelAttached(grid, Map.of(), equations);
+  }
+
+  /** The vertex where a tie acts. */
+  int vertexAt(PanelTie tie) {
+    return vertex[nodeAt(tie.at().x(), tie.at().y())];
+  }
+
+  PanelGrid grid() {
+    return grid;
+  }
+
+  PanelElements elements() {
+    return elements;
   }
 
   private void addVertices(Equations equations) {
@@ -259,6 +269,11 @@ final class PanelAttached implements Attached {
       local[3 * n + 2] = rotation.dot(place.across());
     }
     return local;
+  }
+
+  /** Deflection along the normal at one place as a sum of the unknowns. */
+  LinearForm deflection(double x, double y) {
+    return form(new Response.OnPanel(panel.name(), x, y, PanelQuantity.W)).orElseThrow();
   }
 
   /** Forces of the supported lines. */

@@ -46,6 +46,13 @@ final class PanelMesher {
       addObligatory(lines, alongX);
       return lines;
     }
+    if (panel.mesh() instanceof PanelMesh.Lines given) {
+      PanelMeshLines lines = new PanelMeshLines(length, length);
+      (alongX ? given.along() : given.across())
+          .stream().filter(at -> at < length).forEach(lines::must);
+      addObligatory(lines, alongX);
+      return lines;
+    }
     int divisions = ((PanelMesh.Auto) panel.mesh()).divisions();
     PanelMeshLines lines = new PanelMeshLines(length, usualSize(alongX, divisions));
     addObligatory(lines, alongX);

@@ -41,6 +41,23 @@ record SagLine(TopGrid grid, List<Integer> along, List<Integer> across) {
     return (line, station) -> result.displacement(TopLoads.node(line, station))[2];
   }
 
+  /** Sag of a spot in its direction, mm. */
+  double sag(Heights heights, SagSpot spot) {
+    return spot.along()
+        ? along(heights, spot.line(), spot.station())
+        : across(heights, spot.line(), spot.station());
+  }
+
+  /** Span of a spot in its direction, mm. */
+  double span(SagSpot spot) {
+    return spot.along() ? spanAlong(spot.station()) : spanAcross(spot.line());
+  }
+
+  /** Whether a spot is a support itself, where nothing can sag. */
+  boolean onSupport(SagSpot spot) {
+    return spot.along() ? onSupportAlong(spot.station()) : onSupportAcross(spot.line());
+  }
+
   /** Sag below the line along the bench, mm; negative if the top rises. */
   double along(Heights heights, int line, int station) {
     int[] pair = supports(along, station);

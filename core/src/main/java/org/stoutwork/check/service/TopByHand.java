@@ -4,6 +4,7 @@ import org.stoutwork.action.Action;
 import org.stoutwork.assembly.FrameTimber;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.TopLayer;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.quantity.Unit;
@@ -65,7 +66,7 @@ final class TopByHand {
     double g = layer.grain() == Grain.ALONG ? timber.g() : timber.gAcross();
     double b = bench.top().width().mm();
     double h = layer.thickness().mm();
-    double bay = longestBay(bench);
+    double bay = Layout.longestBay(bench);
     pad.remark(
         "By hand, for comparison: a simple beam leaves out overhangs, stretchers under the top and"
             + " the narrowness of the load.");
@@ -74,14 +75,5 @@ final class TopByHand {
     } else {
       pad.take(POINT, action.force(), bay, e, g, b, h);
     }
-  }
-
-  private static double longestBay(Bench bench) {
-    double longest = 0;
-    for (int i = 1; i < bench.endFrames().size(); i++) {
-      double bay = bench.endFrames().get(i).at().mm() - bench.endFrames().get(i - 1).at().mm();
-      longest = Math.max(longest, bay);
-    }
-    return longest;
   }
 }

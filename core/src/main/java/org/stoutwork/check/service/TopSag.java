@@ -1,11 +1,14 @@
 package org.stoutwork.check.service;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.stoutwork.action.Action;
 import org.stoutwork.action.Factors;
 import org.stoutwork.analysis.model.Combination;
 import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.bench.Weight;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.GoverningCase;
 import org.stoutwork.check.Inquiry;
@@ -34,8 +37,9 @@ public final class TopSag {
   private static final double LONG_TERM_EASE = 1.4;
   private static final double PSI_2_STORED = 0.8;
   private static final double PSI_2_USE = 0.3;
-  private static final Source ANALYSIS =
-      Source.derived("analysis of the frame, joints at mean stiffness");
+
+  /** Spots that come so near to the worst of the grillage are tried on the plate too. */
+  static final double NEARLY_WORST = 0.9;
 
   private static final Formula LIMIT =
       Formula.define("w_{lim}")
@@ -61,10 +65,14 @@ public final class TopSag {
 
   private final Inquiry inquiry;
   private final SagLine lines;
+  private final StripSag strips;
+  private final Optional<PlateSag> plate;
 
   private TopSag(Inquiry inquiry) {
     this.inquiry = inquiry;
     this.lines = SagLine.of(inquiry.bench(), inquiry.at(JointLevel.MEAN).model().grid());
+    this.strips = new StripSag(inquiry, lines);
+    this.plate = inquiry.plate().map(p -> new PlateSag(p, lines));
   }
 
   /** All checks of sag. */
@@ -88,65 +96,61 @@ public final class TopSag {
     return out;
   }
 
-  /** Final sag under what stays: own weight, vises, machines and what is stored. */
-  private CheckResult level() {
-    double ratio = inquiry.plan().criteria().levelRatio();
-    double kDef = kDef();
-    Stand none = new Stand(null, inquiry.at(JointLevel.MEAN).permanent(), 0, STAYS);
-    SagOf sag = (level, stand, spot) -> lasting(level, stand, spot, kDef, Pad.blank());
-    Spot worst = worst(List.of(none), sag, ratio);
-    RecordingPad pad = Pad.recording();
-    double w = lasting(inquiry.at(JointLevel.MEAN), none, worst, kDef, pad);
-    double limit = pad.take(LIMIT, span(worst), ratio);
-    return inquiry.keep(
-        finding("top-level", "Level of the top, long-term", worst, sag, limit, WITH_CREEP)
-            .judge(w, limit, Unit.MM, pad),
-        behind(worst, w, creeping(none, kDef)));
-  }
-
-  /** The sag of one crossing in one of the two directions. */
-  private record Spot(Stand stand, int line, int station, boolean along, double use) {}
-
-  /** How sag at a crossing is made up of load cases. */
+  /** How the sag of a spot at one level is made up of the answers of a model. */
   private interface SagOf {
-    double at(LevelAnalysis level, Stand stand, Spot spot);
+    double by(SagModel model, JointLevel level, SagSpot spot);
   }
 
   private CheckResult atOnce(String key, String title, List<Stand> stands) {
     double ratio = inquiry.plan().criteria().spanRatio();
-    SagOf sag = (level, stand, spot) -> stand.force() * unit(level, stand, spot);
-    Spot worst = worst(stands, sag, ratio);
+    SagOf sag = SagModel::atOnce;
+    SagSpot worst = worst(stands, sag, ratio);
     RecordingPad pad = Pad.recording();
-    double w = sag.at(inquiry.at(JointLevel.MEAN), worst.stand(), worst);
-    pad.given("w", "sag below the line of its supports", w, Unit.MM, ANALYSIS);
-    double limit = pad.take(LIMIT, span(worst), ratio);
+    double w = sag.by(judge(), JointLevel.MEAN, worst);
+    pad.given("w", "sag below the line of its supports", w, Unit.MM, source());
+    double limit = pad.take(LIMIT, lines.span(worst), ratio);
+    compare(worst, w, sag, pad);
     new TopByHand(inquiry).compare(worst.stand().action(), pad);
     Combination alone =
         Combination.named("the action alone").plus(worst.stand().force(), worst.stand().unit());
     return inquiry.keep(
         finding(key, title, worst, sag, limit, alone.name()).judge(w, limit, Unit.MM, pad),
-        behind(worst, w, alone));
+        behind(worst, sag, alone));
   }
 
   private CheckResult afterYears(String key, String title, List<Stand> stands) {
     double ratio = inquiry.plan().criteria().spanRatio() / LONG_TERM_EASE;
-    double kDef = kDef();
-    SagOf sag = (level, stand, spot) -> lasting(level, stand, spot, kDef, Pad.blank());
-    Spot worst = worst(stands, sag, ratio);
-    RecordingPad pad = Pad.recording();
-    double w = lasting(inquiry.at(JointLevel.MEAN), worst.stand(), worst, kDef, pad);
-    double limit = pad.take(LIMIT, span(worst), ratio);
-    return inquiry.keep(
-        finding(key, title, worst, sag, limit, Factors.use().words() + ", with creep")
-            .judge(w, limit, Unit.MM, pad),
-        behind(worst, w, creeping(worst.stand(), kDef)));
+    return lasting(key, title, stands, ratio, Factors.use().words() + ", with creep");
   }
 
-  private GoverningCase behind(Spot spot, double w, Combination loads) {
+  /** Final sag under what stays: own weight, vises, machines and what is stored. */
+  private CheckResult level() {
+    double ratio = inquiry.plan().criteria().levelRatio();
+    Stand none = new Stand(null, inquiry.at(JointLevel.MEAN).permanent(), 0, STAYS);
+    String title = "Level of the top, long-term";
+    return lasting("top-level", title, List.of(none), ratio, WITH_CREEP);
+  }
+
+  private CheckResult lasting(
+      String key, String title, List<Stand> stands, double ratio, String combination) {
+    double kDef = kDef();
+    SagOf sag = (model, level, spot) -> lasting(model.parts(level, spot), kDef, Pad.blank());
+    SagSpot worst = worst(stands, sag, ratio);
+    RecordingPad pad = Pad.recording();
+    double w = lasting(judge().parts(JointLevel.MEAN, worst), kDef, pad);
+    double limit = pad.take(LIMIT, lines.span(worst), ratio);
+    compare(worst, w, sag, pad);
+    return inquiry.keep(
+        finding(key, title, worst, sag, limit, combination).judge(w, limit, Unit.MM, pad),
+        behind(worst, sag, creeping(worst.stand(), kDef)));
+  }
+
+  /** The frame whose movements a reader can find again: that of the strips. */
+  private GoverningCase behind(SagSpot spot, SagOf sag, Combination loads) {
     return GoverningCase.movement(
         loads,
-        "sag below the line of its supports",
-        w,
+        "sag below the line of its supports, the top as strips",
+        sag.by(strips, JointLevel.MEAN, spot),
         lines.terms(spot.along(), spot.line(), spot.station()));
   }
 
@@ -163,6 +167,10 @@ public final class TopSag {
         : out.plus(stand.force() * (1 + PSI_2_USE * kDef), stand.unit());
   }
 
+  private static double lasting(SagParts w, double kDef, Pad pad) {
+    return pad.take(FINAL, w.own(), w.stored(), w.action(), kDef, PSI_2_STORED, PSI_2_USE);
+  }
+
   private double kDef() {
     return inquiry.bench().top().layers().stream()
         .mapToDouble(layer -> inquiry.strengths().kDef(layer.wood()))
@@ -170,59 +178,65 @@ public final class TopSag {
         .orElseThrow();
   }
 
-  private double lasting(LevelAnalysis level, Stand stand, Spot spot, double kDef, Pad pad) {
-    double own = sag(SagLine.of(level.alone(level.permanent())), spot);
-    double stored =
-        level.loads().storesAnything() ? sag(SagLine.of(level.alone(level.stored())), spot) : 0;
-    double use = stand.force() * unit(level, stand, spot);
-    return pad.take(FINAL, own, stored, use, kDef, PSI_2_STORED, PSI_2_USE);
+  /** The model that the top is judged by. */
+  private SagModel judge() {
+    return plate.isPresent() ? plate.get() : strips;
   }
 
-  private double unit(LevelAnalysis level, Stand stand, Spot spot) {
-    return sag(SagLine.of(level.alone(stand.unit())), spot);
+  private Source source() {
+    return plate.isPresent() ? BothModels.PLATE : BothModels.STRIPS;
   }
 
-  private double sag(SagLine.Heights heights, Spot spot) {
-    return spot.along()
-        ? lines.along(heights, spot.line(), spot.station())
-        : lines.across(heights, spot.line(), spot.station());
+  private void compare(SagSpot spot, double w, SagOf sag, Pad pad) {
+    if (plate.isPresent()) {
+      double byStrips = sag.by(strips, JointLevel.MEAN, spot);
+      double mesh = plate.get().meshDifference(JointLevel.MEAN, spot);
+      BothModels.compare(isNarrow(spot.stand().action()), w, byStrips, mesh, pad);
+    }
   }
 
-  private double span(Spot spot) {
-    return spot.along() ? lines.spanAlong(spot.station()) : lines.spanAcross(spot.line());
+  /** Whether most of a load stands on small places: a person, the feet of a machine. */
+  private boolean isNarrow(Action action) {
+    return action == null
+        ? inquiry.bench().weights().stream().anyMatch(Weight.Machine.class::isInstance)
+        : !(action instanceof Action.SpreadOnTop);
   }
 
   /** The crossing, direction and stand with the greatest use of its limit. */
-  private Spot worst(List<Stand> stands, SagOf sag, double ratio) {
-    LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
+  private SagSpot worst(List<Stand> stands, SagOf sag, double ratio) {
+    List<SagSpot> tried = byStrips(stands, sag, ratio);
+    if (plate.isEmpty()) {
+      return tried.get(0);
+    }
+    double most = tried.get(0).use();
+    double least = stands.size() == 1 ? 0 : NEARLY_WORST * most;
+    return Greatest.of(
+        tried.stream().filter(spot -> spot.use() >= Math.min(least, most)).toList(),
+        spot -> sag.by(plate.get(), JointLevel.MEAN, spot) / lines.span(spot));
+  }
+
+  /** Every spot that can sag by the grillage, the greatest use of its limit first. */
+  private List<SagSpot> byStrips(List<Stand> stands, SagOf sag, double ratio) {
     int stations = lines.grid().stations().size();
     int crossings = lines.grid().lines().size() * stations;
-    Spot worst = null;
+    List<SagSpot> out = new ArrayList<>();
     for (int i = 0; i < crossings; i++) {
       Stand stand = stands.size() == 1 ? stands.get(0) : stands.get(i);
       for (boolean along : new boolean[] {true, false}) {
-        Spot spot = new Spot(stand, i / stations, i % stations, along, 0);
-        worst = worse(worst, mean, stand, spot, sag, ratio);
+        SagSpot spot = new SagSpot(stand, i / stations, i % stations, along, 0);
+        if (!lines.onSupport(spot)) {
+          double use = sag.by(strips, JointLevel.MEAN, spot) * ratio / lines.span(spot);
+          out.add(new SagSpot(stand, spot.line(), spot.station(), along, use));
+        }
       }
     }
-    return worst;
-  }
-
-  private Spot worse(
-      Spot worst, LevelAnalysis mean, Stand stand, Spot spot, SagOf sag, double ratio) {
-    boolean supported =
-        spot.along() ? lines.onSupportAlong(spot.station()) : lines.onSupportAcross(spot.line());
-    if (supported && worst != null) {
-      return worst;
-    }
-    double use = supported ? 0 : sag.at(mean, stand, spot) * ratio / span(spot);
-    Spot tried = new Spot(stand, spot.line(), spot.station(), spot.along(), use);
-    return worst == null || use > worst.use() ? tried : worst;
+    out.sort(Comparator.comparingDouble(SagSpot::use).reversed());
+    return out;
   }
 
   private Finding finding(
-      String key, String title, Spot spot, SagOf sag, double limit, String combination) {
-    StiffnessRange range = inquiry.range(level -> sag.at(level, spot.stand(), spot) / limit);
+      String key, String title, SagSpot spot, SagOf sag, double limit, String combination) {
+    StiffnessRange range = inquiry.range(level -> sag.by(judge(), level.level(), spot) / limit);
     String place =
         inquiry.at(JointLevel.MEAN).loads().placeWords(spot.line(), spot.station())
             + (spot.along() ? ", along the bench" : ", across the bench");
