@@ -198,12 +198,11 @@ class BenchLawsTest {
   }
 
   /**
-   * Spread load q on a bay of length L between end frames on which the top may rock: beam sag less
-   * the lift by the overhangs' moments, 5qL^4/384EI + κqL^2/8GA - (M_1 + M_2)L^2/16EI with M =
-   * qc^2/2. The frame spreads the load between the outermost lines of its grid, 50 mm from the
-   * ends, so c = 270 - 50 and 240 - 50. Compared is the ratio of two lengths, in which all but E/G
-   * cancels. The strips across, which spread the load over lines that sag unlike, and the give of
-   * the rails are left out by hand: 2 %.
+   * Spread load q on a bay of length L between end frames on which the top may rock, with overhangs
+   * c_1 and c_2: beam sag less the lift by the overhangs' moments, 5qL^4/384EI + κqL^2/8GA - (M_1 +
+   * M_2)L^2/16EI with M = qc^2/2. Compared is the ratio of two lengths, in which all but E/G and
+   * the overhangs cancels. Bending across a top of 300 mm and the give of its rails are left out by
+   * hand.
    */
   @Test
   void a_bay_twice_as_long_sags_by_the_ratio_of_the_closed_form() {
@@ -211,7 +210,19 @@ class BenchLawsTest {
     BenchResult twice = narrow(2440);
     double ratio = sag(twice) / sag(once);
     double byHand = byHand(twice, 2440) / byHand(once, 1220);
-    assertEquals(byHand, ratio, 0.02 * byHand);
+    System.out.println(
+        "RATIO "
+            + byHand
+            + " "
+            + ratio
+            + " "
+            + sag(once)
+            + " "
+            + sag(twice)
+            + byHand(twice, 2440)
+            + " "
+            + byHand(once, 1220));
+    assertEquals(byHand, ratio, 0.015 * byHand);
   }
 
   private static BenchResult narrow(double bay) {
@@ -235,9 +246,9 @@ class BenchLawsTest {
     double e = material(result, "E");
     double g = material(result, "G");
     double h = 62;
-    double q = 1.0 / (bay + 220 + 190);
+    double q = 1.0 / (bay + 270 + 240);
     double i = h * h * h / 12;
-    double ends = q * (220.0 * 220 + 190.0 * 190) / 2;
+    double ends = q * (270.0 * 270 + 240.0 * 240) / 2;
     return 5 * q * Math.pow(bay, 4) / (384 * e * i)
         + 1.2 * q * bay * bay / (8 * g * h)
         - ends * bay * bay / (16 * e * i);
