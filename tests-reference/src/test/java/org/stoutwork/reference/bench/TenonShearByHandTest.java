@@ -1,4 +1,4 @@
-package org.stoutwork.reference.benches;
+package org.stoutwork.reference.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
