@@ -2,7 +2,6 @@ package org.stoutwork.bench.sketch;
 
 import org.stoutwork.fastener.Peg;
 import org.stoutwork.joint.Fit;
-import org.stoutwork.joint.MortiseAndTenon;
 import org.stoutwork.joint.advice.TenonProportions;
 
 /** Completes how a tenon is held. */
@@ -34,11 +33,27 @@ final class FitCompletion {
 
   private Fit wedged(boolean glued) {
     int wedges = sizes.count("wedges", sketch.wedges, 2);
-    MortiseAndTenon usual =
-        TenonProportions.forRail(place.members()).wedged(glued, place.members());
-    Fit.Wedged fit = (Fit.Wedged) usual.fit();
-    double kerf = Math.min(fit.kerf(), tenonLength());
-    return new Fit.Wedged(glued, wedges, fit.angle(), fit.spread(), kerf, fit.flare());
+    double height =
+        sketch
+            .tenonHeight
+            .map(h -> h.mm())
+            .orElseGet(() -> TenonProportions.forRail(place.members()).height());
+    Fit.Wedged usual = TenonProportions.wedges(glued, wedges, height, tenonLength());
+    double kerf = sizes.mm("kerfDepth", sketch.kerfDepth, usual.kerf(), "two thirds of the tenon");
+    double leaf =
+        sizes.mm(
+            "kerfFromEdge",
+            sketch.kerfFromEdge,
+            usual.leaf(),
+            wedges == 1 ? "in the middle" : "a sixth of the height");
+    double spread =
+        sizes.mm(
+            "wedgeSpread",
+            sketch.wedgeSpread,
+            usual.spread(),
+            "as far as such a leaf bends safely");
+    double flare = TenonProportions.flare(spread, kerf);
+    return new Fit.Wedged(glued, wedges, leaf, usual.angle(), spread, kerf, flare);
   }
 
   private double tenonLength() {
