@@ -28,6 +28,9 @@ import org.stoutwork.joint.MortiseAndTenon;
 public record TenonProportions(
     double height, double thickness, double length, double shoulder, List<String> reasons) {
 
+  /** What the leaf of a wedged tenon is bent to; less than f_m,k/E of any strength class. */
+  private static final double LEAF_STRAIN = 0.0018;
+
   /** Oak, the usual wood of pegs; from memory. */
   public static final PegWood OAK = new PegWood("oak", 12300, 105, 0.68, 720);
 
@@ -117,7 +120,7 @@ public record TenonProportions(
   /**
    * Wedges of 5° in kerfs of two thirds of the tenon's length. One wedge sits in the middle; two
    * sit a sixth of the height from the edges, so that only thin leaves bend. The mortise is flared
-   * by what bends a leaf to a strain of 0.003, at most 1.5 mm.
+   * by what bends a leaf to a strain that every strength class stands, at most 1.5 mm.
    *
    * @param height of the tenon, mm
    * @param length of the tenon, mm
@@ -125,7 +128,7 @@ public record TenonProportions(
   public static Fit.Wedged wedges(boolean glued, int wedges, double height, double length) {
     double kerf = whole(length * 2 / 3);
     double leaf = height / (wedges == 1 ? 2 : 6);
-    double spread = Math.min(1.5, 0.003 * kerf * kerf / (1.5 * leaf));
+    double spread = Math.min(1.5, LEAF_STRAIN * kerf * kerf / (1.5 * leaf));
     return new Fit.Wedged(glued, wedges, leaf, 5, spread, kerf, flare(spread, kerf));
   }
 
