@@ -164,4 +164,39 @@ class BenchFaultsTest {
       default -> j.play(first).through(true);
     }
   }
+
+  /** Two stretchers on one line, both nearer to the floor than to the top. */
+  private static BenchSketch twoInFront(String... names) {
+    BenchSketch sketch =
+        BenchSketch.named("two in front")
+            .height(Length.ofMm(845))
+            .wood("beech-european")
+            .top(t -> t.length(Length.ofMm(1730)).width(Length.ofMm(640)));
+    for (int i = 0; i < 2; i++) {
+      int number = i;
+      sketch.stretcher(
+          s -> {
+            s.line(StretcherLine.FRONT).depth(Length.ofMm(83));
+            s.centreAt(Length.ofMm(170 + 130 * number));
+            Arrays.stream(names).forEach(s::name);
+          });
+    }
+    return sketch;
+  }
+
+  @Test
+  void stretchers_of_one_line_get_names_of_their_own() {
+    assertEquals(
+        List.of("lower front stretcher", "lower front stretcher 2"),
+        Benches.complete(twoInFront()).stretchers().stream().map(s -> s.name()).toList());
+  }
+
+  @Test
+  void a_name_given_to_two_stretchers_is_refused() {
+    assertTrue(
+        lines(twoInFront("rail"))
+            .contains(
+                "stretchers[1].name is rail; a name that no other stretcher on this line has."),
+        lines(twoInFront("rail")).toString());
+  }
 }
