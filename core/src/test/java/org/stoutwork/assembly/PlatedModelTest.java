@@ -255,13 +255,18 @@ class PlatedModelTest {
       double across = width;
       Bench bench =
           Benches.complete(
-              Benches.ordinary()
+              BenchSketch.named("two sheets")
+                  .height(Benches.mm(845))
+                  .wood("beech-european")
                   .top(
                       t ->
-                          t.width(Benches.mm(across))
+                          t.length(Benches.mm(1034))
+                              .width(Benches.mm(across))
                               .layer(l -> l.thickness(Benches.mm(18)).wood("plywood-birch-18"))
                               .layer(l -> l.thickness(Benches.mm(18)).wood("plywood-birch-18"))
-                              .hold(new LayerHold.Loose())));
+                              .hold(new LayerHold.Loose()))
+                  .endFrame(f -> f.at(Benches.mm(188)))
+                  .endFrame(f -> f.at(Benches.mm(808))));
       PanelSection loose = section(bench);
       assertTrue(loose.d12() > 0 && loose.d12() < Math.sqrt(loose.d11() * loose.d22()), "" + width);
     }
