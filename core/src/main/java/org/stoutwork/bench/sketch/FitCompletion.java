@@ -2,7 +2,6 @@ package org.stoutwork.bench.sketch;
 
 import org.stoutwork.fastener.Peg;
 import org.stoutwork.joint.Fit;
-import org.stoutwork.joint.MortiseAndTenon;
 import org.stoutwork.joint.advice.TenonProportions;
 
 /** Completes how a tenon is held. */
@@ -18,9 +17,10 @@ final class FitCompletion {
     this.sketch = sketch;
   }
 
-  Fit complete(JointHold hold) {
+  Fit complete(JointKind kind, JointHold hold) {
     if (hold.wedged()) {
-      return wedged(hold.glued());
+      return new WedgeCompletion(sizes, place, sketch)
+          .driven(hold.glued(), tenonLength(kind, hold));
     }
     if (hold.pegged()) {
       return pegged(hold);
@@ -32,17 +32,11 @@ final class FitCompletion {
     return new Fit.Dry(sketch.play.map(p -> p.mm()).orElse(0.0));
   }
 
-  private Fit wedged(boolean glued) {
-    int wedges = sizes.count("wedges", sketch.wedges, 2);
-    MortiseAndTenon usual =
-        TenonProportions.forRail(place.members()).wedged(glued, place.members());
-    Fit.Wedged fit = (Fit.Wedged) usual.fit();
-    double kerf = Math.min(fit.kerf(), tenonLength());
-    return new Fit.Wedged(glued, wedges, fit.angle(), fit.spread(), kerf, fit.flare());
-  }
-
-  private double tenonLength() {
-    return sketch.tenonLength.map(l -> l.mm()).orElse(place.postDepth());
+  /** The length that a wedged tenon has or will be given. */
+  private double tenonLength(JointKind kind, JointHold hold) {
+    boolean blind = !sketch.through.orElse(kind == JointKind.THROUGH_TENON || !hold.fox());
+    double usual = blind ? TenonProportions.forRail(place.members()).length() : place.postDepth();
+    return sketch.tenonLength.map(l -> l.mm()).orElse(usual);
   }
 
   private Fit pegged(JointHold hold) {
