@@ -62,7 +62,8 @@ final class RoomArrows {
 
       bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, joint
       bench.sketch        : quantity, working, wood, wood.time, wood.moisture, wood.grade,
-                            wood.catalogue, fastener, joint, joint.advice, bench
+                            wood.catalogue, section, fastener, joint, joint.tenon, joint.advice,
+                            bench
       action              : quantity, source, wood.time, bench
       result              : quantity, source, working, bench, action
       assembly            : quantity, working, wood, wood.time, wood.moisture, wood.direction,

@@ -235,8 +235,8 @@ public final class Inquiry {
     Map<String, Double> out = Masses.byPart(bench, timbers::get);
     bench.vises().forEach(v -> out.merge("vises", v.mass().kg(), Double::sum));
     for (Weight weight : bench.weights()) {
-      if (weight instanceof Weight.Machine machine) {
-        out.merge(machine.name(), machine.mass().kg(), Double::sum);
+      if (weight.fixed()) {
+        out.merge(weight.name(), weight.mass().kg(), Double::sum);
       }
     }
     return out;

@@ -7,7 +7,7 @@
  * known here.
  *
  * <p>Uses {@code quantity}, {@code working}, {@code wood}, {@code wood.time}, {@code
- * wood.moisture}, {@code wood.grade}, {@code wood.catalogue}, {@code fastener}, {@code joint},
- * {@code joint.advice} and {@code bench}.
+ * wood.moisture}, {@code wood.grade}, {@code wood.catalogue}, {@code section}, {@code fastener},
+ * {@code joint}, {@code joint.tenon}, {@code joint.advice} and {@code bench}.
  */
 package org.stoutwork.bench.sketch;

@@ -103,7 +103,14 @@ final class JointMapping {
     Take.value(lengths.size(fields, "haunchHeight"), joint::haunchHeight);
     Take.value(lengths.size(fields, "haunchLength"), joint::haunchLength);
     Take.value(lengths.place(fields, "play"), joint::play);
+    wedges(fields, joint);
+  }
+
+  private void wedges(Fields fields, JointSketch joint) {
     Take.value(fields.wholeNumber("wedges", 1, 2), joint::wedges);
+    Take.value(lengths.size(fields, "kerfDepth"), joint::kerfDepth);
+    Take.value(lengths.size(fields, "kerfFromEdge"), joint::kerfFromEdge);
+    Take.value(lengths.place(fields, "wedgeSpread"), joint::wedgeSpread);
   }
 
   private void pegs(Fields fields, JointSketch joint) {
