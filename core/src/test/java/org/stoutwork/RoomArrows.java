@@ -60,7 +60,7 @@ final class RoomArrows {
                             joint.stiffness
 
       bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, joint
-      bench.sketch        : quantity, working, wood, wood.time, wood.moisture, wood.grade,
+      bench.sketch        : quantity, source, working, wood, wood.time, wood.moisture, wood.grade,
                             wood.catalogue, section, fastener, joint, joint.tenon, joint.advice,
                             bench
       action              : quantity, source, wood.time, bench
