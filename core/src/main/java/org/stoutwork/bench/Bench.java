@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.stoutwork.joint.setting.GlueKind;
 import org.stoutwork.quantity.Length;
 
 /**
@@ -20,6 +21,7 @@ import org.stoutwork.quantity.Length;
  * @param pupils that work at it at one time; 0 if it is no class bench
  * @param footing what it stands on and with
  * @param air in which it stands
+ * @param glue with which it is put together
  * @param basis of the strength checks
  * @param actions that the maker states
  * @param timbers the woods by key
@@ -38,6 +40,7 @@ public record Bench(
     int pupils,
     Footing footing,
     Air air,
+    GlueKind glue,
     BasisChoice basis,
     List<StatedAction> actions,
     Map<String, Timber> timbers,
@@ -72,6 +75,7 @@ public record Bench(
         pupils,
         footing,
         air,
+        glue,
         basis,
         actions,
         timbers,

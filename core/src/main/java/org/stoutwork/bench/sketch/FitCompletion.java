@@ -45,8 +45,7 @@ final class FitCompletion {
         sizes.mm("pegDiameter", sketch.pegDiameter, Math.min(10, tenon * 0.7), "a usual peg");
     int pegs = sizes.count("pegs", sketch.pegs, 1);
     double fromShoulder =
-        sizes.mm(
-            "pegFromShoulder", sketch.pegFromShoulder, 1.5 * diameter, "one and a half diameters");
+        sizes.mm("pegFromShoulder", sketch.pegFromShoulder, 2 * diameter, "two diameters");
     double offset =
         hold.drawbored() ? sketch.drawboreOffset.map(o -> o.mm()).orElse(0.1 * diameter) : 0;
     double spacing = pegs > 1 ? 3 * diameter : 0;
