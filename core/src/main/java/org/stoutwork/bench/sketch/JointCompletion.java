@@ -122,7 +122,7 @@ final class JointCompletion {
             sketch.dowelDiameter,
             place.railThickness() / 3,
             "a third of the rail");
-    double edge = Math.max(d, place.railDepth() * 0.2);
+    double edge = Math.min(Math.max(2.5 * d, place.railDepth() * 0.2), place.railDepth() * 0.35);
     double spacing = (place.railDepth() - 2 * edge) / (count - 1);
     double half =
         sizes.mm("dowelLength", sketch.dowelLength, 8 * d, "four diameters in each piece") / 2;

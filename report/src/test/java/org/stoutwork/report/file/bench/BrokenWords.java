@@ -16,7 +16,7 @@ final class BrokenWords {
             "  thicknes: 64",
             Refusal.BOTH,
             "bench.yaml:8:3  top.thicknes is no key known here; known are length,"
-                + " width, thickness, wood, grain, layers, hold, fixing. Did you mean"
+                + " width, thickness, wood, grain, layers, hold, fixing, endCap, lipping. Did you mean"
                 + " \"thickness\"?"),
         BrokenBench.with(
             "a key in the wrong case",
@@ -32,8 +32,8 @@ final class BrokenWords {
             Refusal.BOTH,
             "bench.yaml:5:1  thickness is no key known here; known are"
                 + " schemaVersion, bench, units, height, wood, gradedAs, growth,"
-                + " grainRun, duty, pupils, footing, basis, air, people, top,"
-                + " everyEndFrame and others. \"thickness\" belongs one level down, in top."),
+                + " grainRun, duty, pupils, footing, glue, basis, air, people, top"
+                + " and others. \"thickness\" belongs one level down, in top."),
         BrokenBench.with(
             "a list in the place of a length",
             "  length: 1700",
