@@ -113,6 +113,36 @@ class StandingTest {
   }
 
   @Test
+  void a_push_across_tips_about_the_back_where_the_weight_is_nearer_to_it() {
+    Stood bench =
+        check(
+            Benches.ordinary()
+                .weight(
+                    w ->
+                        w.kind(WeightKind.MACHINE)
+                            .mass(Mass.ofKg(71))
+                            .x(mm(520))
+                            .y(mm(505))
+                            .centreAbove(mm(190))
+                            .baseAlong(mm(310))
+                            .baseAcross(mm(190))),
+            71,
+            520,
+            505);
+    bench.assertUse("tipping-across", 2, 200 * (845 + 190), BACK - bench.y());
+    assertEquals("Tipping over a long side", bench.of("tipping-across").title());
+    assertEquals("Tipping over an end", bench.of("tipping-along").title());
+  }
+
+  @Test
+  void sliding_is_each_thrust_against_friction() {
+    Stood bench = check(Benches.ordinary().footing(Footing.BARE));
+    double friction = 0.4 * bench.kg() * G;
+    assertEquals(1.5 * 250 / friction, bench.of("sliding-along").utilisation(), 1e-6);
+    assertEquals(1.5 * 200 / friction, bench.of("sliding-across").utilisation(), 1e-6);
+  }
+
+  @Test
   void a_sitter_tips_by_what_he_sits_outside_the_feet() {
     Stood bench = check(Benches.ordinary());
     bench.assertUse("tipping-somebody-sitting-on-the-edge", 1.5, 1200 * FRONT, bench.y() - FRONT);
