@@ -59,9 +59,11 @@ final class RoomArrows {
       joint.advice        : quantity, source, working, fastener, joint, joint.setting,
                             joint.stiffness
 
-      bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, joint
+      bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, joint,
+                            joint.setting
       bench.sketch        : quantity, source, working, wood, wood.time, wood.moisture, wood.grade,
-                            wood.catalogue, fastener, joint, joint.advice, bench
+                            wood.catalogue, section, fastener, joint, joint.setting, joint.tenon,
+                            joint.advice, bench
       action              : quantity, source, wood.time, bench
       result              : quantity, source, working, bench, action
       assembly            : quantity, working, wood, wood.time, wood.moisture, wood.direction,
@@ -73,13 +75,15 @@ final class RoomArrows {
       check.member        : quantity, source, working, wood.time, wood.design, section,
                             analysis.model, analysis.solve, bench, action, result, assembly, check
       check.joint         : quantity, source, working, wood, wood.time, wood.moisture, wood.design,
-                            analysis.model, analysis.solve, joint, joint.setting, joint.limit,
+                            analysis.model, analysis.solve, fastener, fastener.withdrawal, joint,
+                            joint.setting, joint.glue, joint.limit, joint.screwed,
                             joint.capacity, bench, action, result, assembly, check
       check.service       : quantity, source, working, analysis.model, analysis.solve,
                             joint.stiffness, bench, action, result, assembly, check
       check.stability     : quantity, source, working, analysis.model, analysis.solve, bench,
                             action, result, assembly, check
-      check.movement      : quantity, source, working, wood, wood.moisture, bench, result, check
+      check.movement      : quantity, source, working, wood, wood.time, wood.moisture, wood.design,
+                            joint.glue, bench, result, check
       check.caution       : quantity, source, working, joint, bench, result
 
       study               : quantity, source, working, wood, wood.time, wood.catalogue, wood.design,

@@ -9,6 +9,7 @@ import org.stoutwork.bench.BenchJoint;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Layout;
 import org.stoutwork.joint.Joint;
+import org.stoutwork.joint.TenonHole;
 import org.stoutwork.joint.setting.JointSetting;
 import org.stoutwork.joint.setting.TimberStiffness;
 import org.stoutwork.joint.stiffness.JointStiffness;
@@ -70,7 +71,7 @@ final class Joiner {
         usual.railDepth(),
         usual.rail(),
         usual.post(),
-        usual.glue(),
+        frames.bench.glue().glue(),
         Math.max(0, above),
         Math.max(0, post.below() + hole.below()),
         usual.angle());
@@ -129,6 +130,11 @@ final class Joiner {
             rail + " into " + post, rail, kind, post, joint, setting, stiffness, member, atStart));
   }
 
+  /** From the middle of the rail to the lower end of its hole, along an upright post. */
+  private double alongPost() {
+    return hole.below() - setting.members().railDepth() / 2;
+  }
+
   /** Fraction of the way from the axis to the face, for a hole that begins at the face. */
   private double toFace(double size) {
     return (size - hole.depth()) / 2;
@@ -137,15 +143,35 @@ final class Joiner {
   /** Cuts a leg for a rail across the bench; the rail comes from the side of {@code sign}·Y. */
   void mortiseAcross(String leg, double at, int sign) {
     double depth = setting.members().postDepth();
-    cut(leg, new Mortise(leg, at, hole.depth(), sign * toFace(depth), hole.width(), hole.offset()));
+    double from = at + alongPost();
+    cut(
+        leg,
+        new Mortise(
+            leg,
+            at,
+            hole.depth(),
+            sign * toFace(depth),
+            hole.width(),
+            hole.offset(),
+            from,
+            from + hole.height()));
   }
 
   /** Cuts a leg for a stretcher along the bench, which comes from the side of {@code sign}·X. */
   void mortiseAlong(String leg, double at, int sign) {
     double depth = setting.members().postDepth();
+    double from = at + alongPost();
     cut(
         leg,
-        new Mortise(leg, at, hole.width(), hole.offset(), hole.depth(), -sign * toFace(depth)));
+        new Mortise(
+            leg,
+            at,
+            hole.width(),
+            hole.offset(),
+            hole.depth(),
+            -sign * toFace(depth),
+            from,
+            from + hole.height()));
   }
 
   /** Cuts a rail or foot for a leg, which comes from the side of {@code sign}·Z. */
@@ -153,13 +179,31 @@ final class Joiner {
     double depth = setting.members().postDepth();
     cut(
         rail,
-        new Mortise(rail, at, hole.width(), hole.offset(), hole.depth(), sign * toFace(depth)));
+        new Mortise(
+            rail,
+            at,
+            hole.width(),
+            hole.offset(),
+            hole.depth(),
+            sign * toFace(depth),
+            at - hole.height() / 2,
+            at + hole.height() / 2));
   }
 
   /** Cuts a rail for a stretcher along the bench, which comes from the side of {@code sign}·X. */
   void mortiseThroughRail(String rail, double at, int sign) {
     double depth = setting.members().postDepth();
-    cut(rail, new Mortise(rail, at, hole.depth(), -sign * toFace(depth), hole.height(), 0));
+    cut(
+        rail,
+        new Mortise(
+            rail,
+            at,
+            hole.depth(),
+            -sign * toFace(depth),
+            hole.height(),
+            0,
+            at - hole.width() / 2,
+            at + hole.width() / 2));
   }
 
   private void cut(String part, Mortise mortise) {

@@ -1,6 +1,7 @@
 package org.stoutwork.assembly;
 
 import org.stoutwork.section.Opening;
+import org.stoutwork.section.PiercedSection;
 
 /**
  * What a joint takes out of the piece it is cut into.
@@ -11,9 +12,23 @@ import org.stoutwork.section.Opening;
  * @param offsetY of its middle from the axis along local y, mm
  * @param sizeZ along local z, mm
  * @param offsetZ of its middle from the axis along local z, mm
+ * @param from where it begins, from the start of the part, mm
+ * @param to where it ends, from the start of the part, mm
  */
 public record Mortise(
-    String joint, double at, double sizeY, double offsetY, double sizeZ, double offsetZ) {
+    String joint,
+    double at,
+    double sizeY,
+    double offsetY,
+    double sizeZ,
+    double offsetZ,
+    double from,
+    double to) {
+
+  /** Whether another mortise of the same part takes wood from a section that this one cuts too. */
+  public boolean meets(Mortise other) {
+    return from < other.to && other.from < to;
+  }
 
   /** As seen when the piece bends up and down, in its local x-z plane. */
   public Opening bendingInZ() {
@@ -23,5 +38,10 @@ public record Mortise(
   /** As seen when the piece bends sideways, in its local x-y plane. */
   public Opening bendingInY() {
     return new Opening(sizeZ, sizeY, offsetY);
+  }
+
+  /** As a hole of the section whose side b lies along local y and whose side h along local z. */
+  public PiercedSection.Hole hole() {
+    return PiercedSection.Hole.about(offsetY, offsetZ, sizeY, sizeZ);
   }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.stoutwork.joint.setting.GlueKind;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.wood.time.DurationClass;
 
@@ -22,6 +23,7 @@ import org.stoutwork.wood.time.DurationClass;
  * @param pupils that work at it at one time; 0 if it is no class bench
  * @param footing what it stands on and with
  * @param air in which it stands
+ * @param glue with which it is put together
  * @param basis of the strength checks
  * @param actions that the maker states
  * @param timbers the woods by key
@@ -40,6 +42,7 @@ public record Bench(
     int pupils,
     Footing footing,
     Air air,
+    GlueKind glue,
     BasisChoice basis,
     List<StatedAction> actions,
     Map<String, Timber> timbers,
@@ -88,6 +91,7 @@ public record Bench(
         pupils,
         footing,
         air,
+        glue,
         basis,
         actions,
         timbers,

@@ -7,7 +7,7 @@ package org.stoutwork.section;
  * @param gross the whole rectangle
  * @param opening what is taken out of it
  */
-public record NetSection(Rectangle gross, Opening opening) {
+public record NetSection(Rectangle gross, Opening opening) implements Weakened {
 
   /**
    * @throws IllegalArgumentException if the opening leaves nothing of the rectangle
@@ -23,7 +23,7 @@ public record NetSection(Rectangle gross, Opening opening) {
     }
   }
 
-  /** Net area, mm². */
+  @Override
   public double area() {
     return gross.area() - hole();
   }
@@ -47,7 +47,7 @@ public record NetSection(Rectangle gross, Opening opening) {
         - hole() * fromHole * fromHole;
   }
 
-  /** Smaller net section modulus, mm³. */
+  @Override
   public double sectionModulus() {
     return secondMoment() / (gross.h() / 2 + Math.abs(centroid()));
   }
@@ -57,6 +57,7 @@ public record NetSection(Rectangle gross, Opening opening) {
    * as one piece, or its two sides beside the opening bent alike, each taking shear as the cube of
    * its depth: whichever carries more, for a section may choose the stiffer way.
    */
+  @Override
   public double shearArea() {
     return Math.max(inOnePiece(), inTwoPieces());
   }

@@ -70,4 +70,72 @@ class SectionTest {
         new LayeredSection(600, layers, new LayerBond.Screwed(k, 150, 4)).bendingStiffness(1500);
     assertTrue(loose < screwed && screwed < glued);
   }
+
+  @Property
+  void one_hole_in_a_pierced_section_is_a_net_section(
+      @ForAll @DoubleRange(min = 3, max = 40) double width,
+      @ForAll @DoubleRange(min = 3, max = 60) double depth,
+      @ForAll @DoubleRange(min = -0.9, max = 0.9) double place) {
+    Rectangle gross = new Rectangle(47, 83);
+    double offset = place * (83 - depth) / 2;
+    NetSection net = new NetSection(gross, new Opening(width, depth, offset));
+    PiercedSection pierced =
+        new PiercedSection(gross, List.of(PiercedSection.Hole.about(-2, offset, width, depth)));
+    assertEquals(net.area(), pierced.area(), 1e-9 * net.area());
+    assertEquals(net.secondMoment(), pierced.secondMoment(), 1e-9 * net.secondMoment());
+    assertEquals(net.sectionModulus(), pierced.sectionModulus(), 1e-9 * net.sectionModulus());
+    assertTrue(pierced.shearArea() <= net.shearArea() + 1e-9);
+  }
+
+  @Test
+  void mortises_that_meet_take_their_common_wood_once() {
+    PiercedSection leg =
+        new PiercedSection(
+            new Rectangle(70, 56),
+            List.of(
+                new PiercedSection.Hole(-35, 10, -7, 7), new PiercedSection.Hole(-4, 8, -28, 22)));
+    double common = 12 * 14;
+    assertEquals(70 * 56 - 45 * 14 - 12 * 50 + common, leg.area(), 1e-9);
+    assertEquals(leg.area(), leg.turned().area(), 1e-9);
+    assertEquals(leg.secondMoment(), leg.turned().turned().secondMoment(), 1e-6);
+  }
+
+  @Test
+  void a_section_cut_through_takes_shear_in_its_two_parts() {
+    PiercedSection cut =
+        new PiercedSection(
+            new Rectangle(40, 100), List.of(new PiercedSection.Hole(-20, 20, -20, 12)));
+    // Upper part 38 deep, lower part 30 deep: shear goes as the cube of the depth.
+    double share = Math.pow(38, 3) / (Math.pow(38, 3) + Math.pow(30, 3));
+    assertEquals(40 * 38 / share, cut.shearArea(), 1e-6);
+  }
+
+  @Property
+  void no_section_grows_with_its_holes(
+      @ForAll @DoubleRange(min = 4, max = 30) double width,
+      @ForAll @DoubleRange(min = 4, max = 30) double depth,
+      @ForAll @DoubleRange(min = 0, max = 9) double more) {
+    Rectangle leg = new Rectangle(64, 90);
+    PiercedSection.Hole other = new PiercedSection.Hole(-6, 9, -45, 11);
+    PiercedSection small =
+        new PiercedSection(
+            leg, List.of(other, new PiercedSection.Hole(32 - depth, 32, 3, 3 + width)));
+    PiercedSection large =
+        new PiercedSection(
+            leg, List.of(other, new PiercedSection.Hole(32 - depth - more, 32, 3, 3 + width)));
+    assertTrue(large.area() <= small.area() + 1e-9);
+    assertTrue(large.secondMoment() <= small.secondMoment() + 1e-6);
+  }
+
+  @Test
+  void holes_that_leave_nothing_are_refused() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            new PiercedSection(
+                new Rectangle(40, 60),
+                List.of(
+                    new PiercedSection.Hole(-20, 4, -30, 30),
+                    new PiercedSection.Hole(3, 20, -30, 30))));
+  }
 }

@@ -14,6 +14,8 @@ import org.stoutwork.linear.SmallDense;
 final class ContactSearch {
   private static final double POLISHED = 1e-13;
 
+  private static final int ROUNDS = 8;
+
   /** Pulls that remain in open contacts, relative to the forces of all contacts. */
   private static final double BALANCED = 1e-9;
 
@@ -81,8 +83,8 @@ final class ContactSearch {
     double[] gap = new double[open.length];
     GlobalSystem.Solved solved = closed;
     double size = largest(closed.contactForce());
-    // A second and third round only polish the gaps.
-    for (int round = 0; round < 3 && which.length > 0; round++) {
+    // All rounds after the first only polish the gaps.
+    for (int round = 0; round < ROUNDS && which.length > 0; round++) {
       double[] pull = pulls(solved, which);
       if (largest(pull) <= POLISHED * size) {
         break;

@@ -20,6 +20,7 @@ import org.stoutwork.bench.Top;
 import org.stoutwork.bench.Vise;
 import org.stoutwork.bench.Weight;
 import org.stoutwork.bench.sketch.Answers.Range;
+import org.stoutwork.joint.setting.GlueKind;
 import org.stoutwork.quantity.Force;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.wood.catalogue.WoodCatalogue;
@@ -71,6 +72,9 @@ final class Completion {
             Footing.UNKNOWN.words(),
             "the careful case");
     Air air = new AirCompletion(answers).complete(sketch.air);
+    GlueKind glue =
+        answers.or(
+            "glue", sketch.glue, GlueKind.PVA_D3, GlueKind.PVA_D3.words(), "the usual bench glue");
     BasisChoice basis = basis(woods);
     List<StatedAction> actions = actions();
     if (!answers.faults().isEmpty()) {
@@ -88,6 +92,7 @@ final class Completion {
         pupils,
         footing,
         air,
+        glue,
         basis,
         actions,
         woods.timbers(),

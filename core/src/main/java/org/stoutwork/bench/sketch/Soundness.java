@@ -38,6 +38,9 @@ final class Soundness {
       }
     }
     oneRoom(frames, stretchers);
+    if (answers.faults().isEmpty()) {
+      new LegCuts(answers, frames, stretchers).check();
+    }
   }
 
   private void legsUnderTop(int i, EndFrame frame) {

@@ -3,7 +3,7 @@ package org.stoutwork.check.member;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.analysis.solve.MemberResult;
 import org.stoutwork.assembly.Part;
-import org.stoutwork.section.NetSection;
+import org.stoutwork.section.Weakened;
 
 /**
  * A place at which a part is looked at: an end of one of its pieces.
@@ -14,16 +14,16 @@ import org.stoutwork.section.NetSection;
  * @param at distance from the start of the part, mm
  * @param upDown section that bends up and down (in the local x-z plane), less its mortise
  * @param sideways section that bends sideways (in the local x-y plane), less its mortise
- * @param mortised whether a mortise is cut here
+ * @param mortises how many mortises are cut here; those that meet make one cut
  */
 record Cut(
     Part part,
     String member,
     boolean atStart,
     double at,
-    NetSection upDown,
-    NetSection sideways,
-    boolean mortised) {
+    Weakened upDown,
+    Weakened sideways,
+    int mortises) {
 
   /** Internal forces N, Vy, Vz, T, My, Mz at this place. */
   double[] forces(FrameResult result) {
@@ -40,6 +40,11 @@ record Cut(
       start[i] = -start[i];
     }
     return start;
+  }
+
+  /** Whether a mortise is cut here. */
+  boolean mortised() {
+    return mortises > 0;
   }
 
   double area() {

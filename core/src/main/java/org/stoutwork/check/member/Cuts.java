@@ -1,15 +1,19 @@
 package org.stoutwork.check.member;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.stoutwork.assembly.BenchModel;
 import org.stoutwork.assembly.Mortise;
 import org.stoutwork.assembly.Part;
 import org.stoutwork.assembly.Piece;
 import org.stoutwork.section.NetSection;
 import org.stoutwork.section.Opening;
+import org.stoutwork.section.PiercedSection;
 import org.stoutwork.section.Rectangle;
+import org.stoutwork.section.Weakened;
 
 /** Finds the places at which the parts of a model are looked at. */
 final class Cuts {
@@ -31,30 +35,39 @@ final class Cuts {
     return out;
   }
 
-  /** One cut for each mortise here, or one of the whole section. */
+  /** One cut for each mortise here with those that it meets, or one of the whole section. */
   private static List<Cut> cuts(Part part, Piece piece, boolean atStart, double at) {
     List<Cut> out = new ArrayList<>();
+    Set<List<Mortise>> done = new HashSet<>();
     for (Mortise mortise : part.mortises()) {
       if (Math.abs(mortise.at() - at) < SAME_PLACE) {
-        mortised(part, piece, atStart, at, mortise).ifPresent(out::add);
+        List<Mortise> together = part.mortises().stream().filter(mortise::meets).toList();
+        if (done.add(together)) {
+          mortised(part, piece, atStart, at, together).ifPresent(out::add);
+        }
       }
     }
     if (out.isEmpty()) {
       Rectangle r = piece.section();
-      out.add(
-          new Cut(
-              part,
-              piece.member(),
-              atStart,
-              at,
-              new NetSection(r, Opening.NONE),
-              new NetSection(r.turned(), Opening.NONE),
-              false));
+      Weakened upDown = new NetSection(r, Opening.NONE);
+      Weakened sideways = new NetSection(r.turned(), Opening.NONE);
+      out.add(new Cut(part, piece.member(), atStart, at, upDown, sideways, 0));
     }
     return out;
   }
 
   private static Optional<Cut> mortised(
+      Part part, Piece piece, boolean atStart, double at, List<Mortise> together) {
+    if (together.size() == 1) {
+      return single(part, piece, atStart, at, together.get(0));
+    }
+    PiercedSection upDown =
+        new PiercedSection(piece.section(), together.stream().map(Mortise::hole).toList());
+    return Optional.of(
+        new Cut(part, piece.member(), atStart, at, upDown, upDown.turned(), together.size()));
+  }
+
+  private static Optional<Cut> single(
       Part part, Piece piece, boolean atStart, double at, Mortise m) {
     Rectangle r = piece.section();
     double sizeY = Math.min(m.sizeY(), r.b());
@@ -62,17 +75,9 @@ final class Cuts {
     if (sizeY >= r.b() && sizeZ >= r.h()) {
       return Optional.empty();
     }
-    Opening up = shaped(r, sizeY, sizeZ, m.offsetZ());
-    Opening side = shaped(r.turned(), sizeZ, sizeY, m.offsetY());
-    return Optional.of(
-        new Cut(
-            part,
-            piece.member(),
-            atStart,
-            at,
-            new NetSection(r, up),
-            new NetSection(r.turned(), side),
-            true));
+    Weakened up = new NetSection(r, shaped(r, sizeY, sizeZ, m.offsetZ()));
+    Weakened side = new NetSection(r.turned(), shaped(r.turned(), sizeZ, sizeY, m.offsetY()));
+    return Optional.of(new Cut(part, piece.member(), atStart, at, up, side, 1));
   }
 
   /** An opening that takes the whole width or depth leaves the larger rest. */

@@ -95,8 +95,12 @@ final class MemberFinding {
   }
 
   private void remarks(MemberStrength.Wood wood, Pad pad) {
-    if (cut.mortised()) {
+    if (cut.mortises() == 1) {
       pad.remark("The section is taken net of the mortise that is cut here.");
+    } else if (cut.mortised()) {
+      pad.remark(
+          "The section is taken net of the %s mortises that meet here; glued tenons count as holes."
+              .formatted(cut.mortises()));
     }
     if (Math.abs(wood.factor() - 1) > SHOWN) {
       pad.remark(
@@ -112,8 +116,8 @@ final class MemberFinding {
   }
 
   private String place(String group) {
-    String net = cut.mortised() ? ", at a mortise" : "";
-    return Length.ofMm(Math.rint(cut.at())) + from(group) + net;
+    String net = cut.mortises() > 1 ? ", where mortises meet" : ", at a mortise";
+    return Length.ofMm(Math.rint(cut.at())) + from(group) + (cut.mortised() ? net : "");
   }
 
   /** From where a place on a part is measured. */

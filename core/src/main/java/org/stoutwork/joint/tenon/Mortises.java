@@ -1,9 +1,11 @@
 package org.stoutwork.joint.tenon;
 
+import java.util.List;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.section.NetSection;
 import org.stoutwork.section.Opening;
+import org.stoutwork.section.PiercedSection;
 import org.stoutwork.section.Rectangle;
 
 /** What mortises leave of a post. */
@@ -43,16 +45,36 @@ public final class Mortises {
    */
   public static double remainingSection(
       double postDepth, double postThickness, Cut first, Cut second) {
-    double one = Math.min(first.depth(), postDepth) * first.width();
-    double two = Math.min(second.depth(), postThickness) * second.width();
     double gross = postDepth * postThickness;
-    double left = gross - one - two + overlap(postDepth, postThickness, first, second);
+    double left =
+        remaining(
+            new Rectangle(postDepth, postThickness),
+            List.of(
+                new PiercedSection.Hole(
+                    -postDepth / 2,
+                    Math.min(first.depth(), postDepth) - postDepth / 2,
+                    first.fromEdge() - (postThickness + first.width()) / 2,
+                    first.fromEdge() - (postThickness - first.width()) / 2),
+                new PiercedSection.Hole(
+                    second.fromEdge() - (postDepth + second.width()) / 2,
+                    second.fromEdge() - (postDepth - second.width()) / 2,
+                    -postThickness / 2,
+                    Math.min(second.depth(), postThickness) - postThickness / 2)));
     if (left < LEAST_SHARE * gross) {
       throw new IllegalArgumentException(
           "mortises leave %s of the post's %s: at least %s must stay; make the tenons thinner or shorter, or let one stand above the other"
               .formatted(area(left), area(gross), area(LEAST_SHARE * gross)));
     }
     return left;
+  }
+
+  /** What holes that may meet leave of a post, mm²; 0 if they leave nothing. */
+  public static double remaining(Rectangle post, List<PiercedSection.Hole> holes) {
+    try {
+      return new PiercedSection(post, holes).area();
+    } catch (IllegalArgumentException nothingLeft) {
+      return 0;
+    }
   }
 
   /** Where the two mortises meet inside the post, mm². */

@@ -3,6 +3,7 @@ package org.stoutwork.bench.sketch;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.stoutwork.assembly.Benches.mm;
 
 import java.lang.reflect.Field;
 import java.util.Arrays;
@@ -57,7 +58,7 @@ class BenchFaultsTest {
   void a_default_that_does_not_fit_is_called_a_default() {
     assertEquals(
         List.of(
-            "endFrames[0].topRail.joint.pegFromShoulder is 15 mm by default; at most 6 mm, or the"
+            "endFrames[0].topRail.joint.pegFromShoulder is 20 mm by default; at most 6 mm, or the"
                 + " peg passes beyond the tenon."),
         withTopRailJoint(j -> j.hold(JointHold.PEGGED).tenonLength(Length.ofMm(11))));
   }
@@ -94,6 +95,82 @@ class BenchFaultsTest {
             "stretchers[1] is in the place of the tool rail; two stretchers on the back line must"
                 + " be clear of one another, so move one by 70 mm."),
         lines(sketch));
+  }
+
+  private static BenchSketch meeting(double tenon, double stretcherTop) {
+    return Benches.ordinary()
+        .everyEndFrame(
+            f ->
+                f.topRail(
+                    r -> r.joint(j -> j.tenonThickness(Length.ofMm(tenon)).tenonLength(mm(75)))))
+        .stretcher(
+            s ->
+                s.name("front beam")
+                    .thickness(mm(48))
+                    .depth(mm(96))
+                    .topEdgeAt(mm(stretcherTop))
+                    .joint(
+                        j ->
+                            j.kind(JointKind.MORTISE_AND_TENON)
+                                .through(true)
+                                .tenonThickness(Length.ofMm(tenon + 2))));
+  }
+
+  @Test
+  void mortises_that_meet_and_remove_the_leg_are_refused_by_name_with_the_limit() {
+    assertEquals(
+        List.of(
+            "endFrames[0].legs is such that the mortises for the top rail and the front beam meet"
+                + " in the front leg at 696 mm above the floor and leave 1724 mm² of its 6992 mm²;"
+                + " at least 2098 mm² must stay: make the tenons thinner or shorter, the leg"
+                + " thicker, or let one piece stand above the other."),
+        lines(meeting(41, 775)).stream().filter(l -> l.startsWith("endFrames[0]")).toList());
+  }
+
+  @Test
+  void the_same_mortises_one_above_the_other_are_accepted() {
+    assertEquals(1, Benches.complete(meeting(41, 660)).stretchers().size());
+    assertEquals(1, Benches.complete(meeting(24, 775)).stretchers().size());
+  }
+
+  @Test
+  void one_mortise_that_removes_the_leg_is_refused_too() {
+    List<String> lines =
+        lines(
+            Benches.ordinary()
+                .everyEndFrame(
+                    f ->
+                        f.legs(l -> l.along(mm(58)))
+                            .topRail(
+                                r ->
+                                    r.thickness(mm(52))
+                                        .joint(
+                                            j ->
+                                                j.through(true)
+                                                    .tenonThickness(mm(43))
+                                                    .tenonLength(mm(76))))));
+    assertEquals(
+        "endFrames[0].legs is such that the mortise for the top rail leaves 1140 mm² of the front"
+            + " leg's 4408 mm²; at least 1322 mm² must stay: make the tenons thinner or shorter,"
+            + " the leg thicker.",
+        lines.get(0));
+  }
+
+  @Test
+  void tenons_of_two_bays_may_not_meet_end_to_end_in_a_middle_leg() {
+    BenchSketch three =
+        Benches.ordinary()
+            .endFrame(f -> f.at(mm(1650)))
+            .stretcher(
+                s ->
+                    s.name("front beam")
+                        .joint(j -> j.kind(JointKind.MORTISE_AND_TENON).tenonLength(mm(51))));
+    assertEquals(
+        List.of(
+            "stretchers[0].joint is cut 51 mm deep from both sides of a middle leg that is 92 mm"
+                + " thick; at most 46 mm, or the pieces of two bays meet; take a shorter tenon that"
+                + " does not go through."),
+        lines(three));
   }
 
   @Test
@@ -163,5 +240,40 @@ class BenchFaultsTest {
       case 8 -> j.lapDepth(first).tenons(count);
       default -> j.play(first).through(true);
     }
+  }
+
+  /** Two stretchers on one line, both nearer to the floor than to the top. */
+  private static BenchSketch twoInFront(String... names) {
+    BenchSketch sketch =
+        BenchSketch.named("two in front")
+            .height(Length.ofMm(845))
+            .wood("beech-european")
+            .top(t -> t.length(Length.ofMm(1730)).width(Length.ofMm(640)));
+    for (int i = 0; i < 2; i++) {
+      int number = i;
+      sketch.stretcher(
+          s -> {
+            s.line(StretcherLine.FRONT).depth(Length.ofMm(83));
+            s.centreAt(Length.ofMm(170 + 130 * number));
+            Arrays.stream(names).forEach(s::name);
+          });
+    }
+    return sketch;
+  }
+
+  @Test
+  void stretchers_of_one_line_get_names_of_their_own() {
+    assertEquals(
+        List.of("lower front stretcher", "lower front stretcher 2"),
+        Benches.complete(twoInFront()).stretchers().stream().map(s -> s.name()).toList());
+  }
+
+  @Test
+  void a_name_given_to_two_stretchers_is_refused() {
+    assertTrue(
+        lines(twoInFront("rail"))
+            .contains(
+                "stretchers[1].name is rail; a name that no other stretcher on this line has."),
+        lines(twoInFront("rail")).toString());
   }
 }

@@ -6,11 +6,14 @@ import static org.stoutwork.assembly.Benches.mm;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.stoutwork.assembly.Benches;
+import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.sketch.BenchSketch;
+import org.stoutwork.bench.sketch.JointKind;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.service.Sway;
 import org.stoutwork.working.Pad;
@@ -62,5 +65,37 @@ class GoverningMemberTest {
       }
     }
     return most;
+  }
+
+  /** Stretcher and rail at one height: their mortises meet in the leg. */
+  private static BenchSketch meeting(double stretcherTop) {
+    return Benches.ordinary()
+        .everyEndFrame(f -> f.topRail(r -> r.joint(j -> j.tenonLength(mm(58)))))
+        .stretcher(
+            s ->
+                s.name("front beam")
+                    .thickness(mm(40))
+                    .depth(mm(96))
+                    .topEdgeAt(mm(stretcherTop))
+                    .joint(j -> j.kind(JointKind.MORTISE_AND_TENON).tenonLength(mm(70))));
+  }
+
+  private static List<Cut> legCuts(double stretcherTop) {
+    Inquiry inquiry = new Inquiry(Benches.complete(meeting(stretcherTop)), Benches.TABLES);
+    return Cuts.of(inquiry.at(JointLevel.MEAN).model()).stream()
+        .filter(cut -> cut.part().name().equals("left front leg"))
+        .toList();
+  }
+
+  @Test
+  void a_leg_is_checked_net_of_all_the_mortises_that_meet_in_it() {
+    Cut meeting = legCuts(775).stream().filter(c -> c.mortises() == 2).findFirst().orElseThrow();
+    // Leg 92 × 76; rail tenon 15 × 58 from the inner face, stretcher tenon 13 × 70 from the right:
+    // they share 15 mm of the first and 13 mm of the second.
+    assertEquals(92 * 76 - 15 * 58 - 13 * 70 + 15 * 13, meeting.area(), 1e-9);
+    assertTrue(legCuts(600).stream().noneMatch(c -> c.mortises() > 1));
+    double alone =
+        legCuts(600).stream().filter(Cut::mortised).mapToDouble(Cut::area).min().orElseThrow();
+    assertTrue(meeting.area() < alone);
   }
 }

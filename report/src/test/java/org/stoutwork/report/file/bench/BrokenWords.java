@@ -16,7 +16,7 @@ final class BrokenWords {
             "  thicknes: 64",
             Refusal.BOTH,
             "bench.yaml:8:3  top.thicknes is no key known here; known are length,"
-                + " width, thickness, wood, grain, layers, hold, fixing. Did you mean"
+                + " width, thickness, wood, grain, layers, hold, fixing, endCap, lipping. Did you mean"
                 + " \"thickness\"?"),
         BrokenBench.with(
             "a key in the wrong case",
@@ -32,8 +32,8 @@ final class BrokenWords {
             Refusal.BOTH,
             "bench.yaml:5:1  thickness is no key known here; known are"
                 + " schemaVersion, bench, units, height, wood, gradedAs, growth,"
-                + " grainRun, duty, pupils, footing, basis, air, people, top,"
-                + " everyEndFrame and others. \"thickness\" belongs one level down, in top."),
+                + " grainRun, duty, pupils, footing, glue, basis, air, people, top"
+                + " and others. \"thickness\" belongs one level down, in top."),
         BrokenBench.with(
             "a list in the place of a length",
             "  length: 1700",
@@ -132,8 +132,9 @@ final class BrokenWords {
             Refusal.BOTH,
             "bench.yaml:15:12  endFrames.topRail.joint is \"dovetail\"; a joint such"
                 + " as `mortise and tenon, drawbored` or a map of its keys is needed (a"
-                + " joint is one of mortise and tenon, bridle, corner bridle, stub tenon"
-                + " and bed bolt, loose-wedge tenon, half-lap, dowelled butt or housing)."),
+                + " joint is one of mortise and tenon, through tenon, haunched tenon, stub"
+                + " tenon, twin tenon, bridle, corner bridle, stub tenon and bed bolt,"
+                + " loose-wedge tenon, half-lap, dowelled butt or housing)."),
         BrokenBench.with(
             "a hold that is none",
             "    joint:\n      kind: mortise and tenon\n      tenonThickness: 16\n      tenonLength: 48\n",
@@ -142,7 +143,7 @@ final class BrokenWords {
             "bench.yaml:15:12  endFrames.topRail.joint is \"mortise and tenon,"
                 + " screwed\"; a joint such as `mortise and tenon, drawbored` or a map of"
                 + " its keys is needed (a hold is one of glued, dry, wedged, wedged and"
-                + " glued, pegged, pegged and glued, drawbored or drawbored and glued)."),
+                + " glued, fox-wedged, fox-wedged and glued, pegged, pegged and glued, drawbored or drawbored and glued)."),
         BrokenBench.with(
             "a screwed hold without its screws",
             "depth: 120",

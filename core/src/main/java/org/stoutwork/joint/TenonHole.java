@@ -1,14 +1,4 @@
-package org.stoutwork.assembly;
-
-import org.stoutwork.joint.BoltedTenon;
-import org.stoutwork.joint.Bridle;
-import org.stoutwork.joint.DowelledButt;
-import org.stoutwork.joint.HalfLap;
-import org.stoutwork.joint.Housing;
-import org.stoutwork.joint.Joint;
-import org.stoutwork.joint.LooseWedgeTenon;
-import org.stoutwork.joint.MortiseAndTenon;
-import org.stoutwork.joint.StatedSpring;
+package org.stoutwork.joint;
 
 /**
  * What a joint takes out of the post's section: so wide across the rail, so deep behind the

@@ -1,0 +1,180 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.stoutwork.bench.EndFrame;
+import org.stoutwork.bench.Layout;
+import org.stoutwork.bench.Rail;
+import org.stoutwork.bench.Seat;
+import org.stoutwork.bench.Stretcher;
+import org.stoutwork.bench.StretcherLine;
+import org.stoutwork.joint.Bridle;
+import org.stoutwork.joint.HalfLap;
+import org.stoutwork.joint.Joint;
+import org.stoutwork.joint.TenonHole;
+import org.stoutwork.joint.tenon.Mortises;
+import org.stoutwork.quantity.Length;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
+import org.stoutwork.section.PiercedSection.Hole;
+import org.stoutwork.section.Rectangle;
+
+/** Refuses legs of which the mortises leave too little, alone or where they meet. */
+final class LegCuts {
+
+  private final Answers answers;
+  private final List<EndFrame> frames;
+  private final List<Stretcher> stretchers;
+
+  LegCuts(Answers answers, List<EndFrame> frames, List<Stretcher> stretchers) {
+    this.answers = answers;
+    this.frames = frames;
+    this.stretchers = stretchers;
+  }
+
+  /**
+   * One hole in a leg.
+   *
+   * @param by the piece that ends in it
+   * @param hole in the plan of the leg: b along the bench, h across it
+   * @param from its lower end above the floor, mm
+   * @param to its upper end, mm
+   */
+  private record Bore(String by, Hole hole, double from, double to) {
+
+    boolean meets(Bore other) {
+      return from < other.to && other.from < to;
+    }
+  }
+
+  void check() {
+    for (int i = 0; i < frames.size(); i++) {
+      Optional<BenchFault> front = fault(i, StretcherLine.FRONT);
+      (front.isPresent() ? front : fault(i, StretcherLine.BACK)).ifPresent(answers::fault);
+    }
+    for (int k = 0; k < stretchers.size() && frames.size() > 2; k++) {
+      endToEnd(k, stretchers.get(k));
+    }
+  }
+
+  private Optional<BenchFault> fault(int i, StretcherLine side) {
+    EndFrame frame = frames.get(i);
+    Rectangle leg = new Rectangle(frame.leg().along().mm(), frame.leg().across().mm());
+    List<Bore> bores = bores(i, side, leg);
+    Optional<BenchFault> worst = Optional.empty();
+    double least = Mortises.LEAST_SHARE * leg.area();
+    for (Bore bore : bores) {
+      List<Bore> together = bores.stream().filter(bore::meets).toList();
+      double left = Mortises.remaining(leg, together.stream().map(Bore::hole).toList());
+      if (left < least) {
+        least = left;
+        worst = Optional.of(fault(i, side, leg, together, left));
+      }
+    }
+    return worst;
+  }
+
+  private static BenchFault fault(
+      int i, StretcherLine side, Rectangle leg, List<Bore> together, double left) {
+    Set<String> by =
+        together.stream().map(Bore::by).collect(Collectors.toCollection(LinkedHashSet::new));
+    double low = together.stream().mapToDouble(Bore::from).max().orElseThrow();
+    String where =
+        together.size() > 1
+            ? "such that the mortises for %s meet in the %s leg at %s above the floor and leave %s of its %s"
+                .formatted(
+                    String.join(" and ", by),
+                    side.words(),
+                    Length.ofMm(low),
+                    area(left),
+                    area(leg.area()))
+            : "such that the mortise for %s leaves %s of the %s leg's %s"
+                .formatted(by.iterator().next(), area(left), side.words(), area(leg.area()));
+    return BenchFault.of(
+        "endFrames[%s].legs".formatted(i),
+        where,
+        "at least %s must stay: make the tenons thinner or shorter, the leg thicker%s"
+            .formatted(
+                area(Mortises.LEAST_SHARE * leg.area()),
+                together.size() > 1 ? ", or let one piece stand above the other" : ""));
+  }
+
+  private static String area(double value) {
+    return Writing.with(value, Unit.MM2, 4);
+  }
+
+  private List<Bore> bores(int i, StretcherLine side, Rectangle leg) {
+    EndFrame frame = frames.get(i);
+    int inward = side == StretcherLine.FRONT ? 1 : -1;
+    List<Bore> out = new ArrayList<>();
+    if (frame.topRail().seat() == Seat.BETWEEN) {
+      out.add(rail("the top rail", frame.topRail(), leg, inward));
+    }
+    frame.bottomRail().ifPresent(rail -> out.add(rail("the bottom rail", rail, leg, inward)));
+    for (Stretcher stretcher : stretchers) {
+      if (stretcher.line() == side) {
+        if (i + 1 < frames.size()) {
+          out.add(stretcher(stretcher, leg, 1));
+        }
+        if (i > 0) {
+          out.add(stretcher(stretcher, leg, -1));
+        }
+      }
+    }
+    out.removeIf(bore -> bore.to() <= bore.from());
+    return out;
+  }
+
+  private static Bore rail(String by, Rail rail, Rectangle leg, int inward) {
+    double depth = rail.depth().mm();
+    TenonHole cut =
+        TenonHole.of(
+            rail.joint().joint(),
+            new Joint.Members(depth, rail.thickness().mm(), leg.h(), leg.b()));
+    double middle = inward * (leg.h() - cut.depth()) / 2;
+    double low = rail.centreAt().mm() - depth / 2 + cut.below();
+    Hole hole = Hole.about(cut.offset(), middle, cut.width(), cut.depth());
+    return new Bore(by, hole, low, low + cut.height());
+  }
+
+  private static Bore stretcher(Stretcher stretcher, Rectangle leg, int way) {
+    TenonHole cut = holeOf(stretcher, leg.b(), leg.h());
+    double middle = way * (leg.b() - cut.depth()) / 2;
+    double low = stretcher.centreAt().mm() - stretcher.endDepthMm() / 2 + cut.below();
+    Hole hole = Hole.about(middle, cut.offset(), cut.depth(), cut.width());
+    return new Bore("the " + stretcher.name(), hole, low, low + cut.height());
+  }
+
+  private static TenonHole holeOf(Stretcher stretcher, double postDepth, double postThickness) {
+    return TenonHole.of(
+        stretcher.joint().joint(),
+        new Joint.Members(
+            stretcher.endDepthMm(), stretcher.thickness().mm(), postDepth, postThickness));
+  }
+
+  /** The tenons of two bays may not stand in one place; laps and bridles let one piece run on. */
+  private void endToEnd(int k, Stretcher stretcher) {
+    Joint joint = stretcher.joint().joint();
+    if (joint instanceof HalfLap || joint instanceof Bridle) {
+      return;
+    }
+    EndFrame middle = frames.get(1);
+    boolean spine = stretcher.line() == StretcherLine.MIDDLE;
+    Rail rail = Layout.railNear(middle, stretcher.centreAt().mm());
+    double room = spine ? rail.thickness().mm() : middle.leg().along().mm();
+    double other = spine ? rail.length().mm() : middle.leg().across().mm();
+    double depth = holeOf(stretcher, room, other).depth();
+    if (2 * depth > room) {
+      answers.fault(
+          "stretchers[%s].joint".formatted(k),
+          "cut %s deep from both sides of a middle %s that is %s thick"
+              .formatted(Length.ofMm(depth), spine ? "rail" : "leg", Length.ofMm(room)),
+          "at most %s, or the pieces of two bays meet; take a shorter tenon that does not go through"
+              .formatted(Length.ofMm(room / 2)));
+    }
+  }
+}
