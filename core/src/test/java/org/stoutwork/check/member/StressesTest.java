@@ -29,7 +29,7 @@ class StressesTest {
         0,
         new NetSection(new Rectangle(44, 104), upDown),
         new NetSection(new Rectangle(104, 44), sideways),
-        false);
+        0);
   }
 
   private static Stresses european(double lengthY, double lengthZ) {
