@@ -84,6 +84,11 @@ public final class SecondOrderResult implements SecondOrder.Answer {
     return basis.residual();
   }
 
+  /** As {@link FrameResult#reciprocityError()}, the axial forces held at their last values. */
+  public double reciprocityError() {
+    return basis.reciprocityError();
+  }
+
   /**
    * Fx Fy Fz Mx My Mz on the flexible part at its start, along the undeformed local axes.
    *

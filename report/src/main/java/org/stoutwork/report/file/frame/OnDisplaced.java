@@ -51,6 +51,11 @@ public record OnDisplaced(FrameModel model, SecondOrderResult result) implements
   }
 
   @Override
+  public double reciprocityError() {
+    return result.reciprocityError();
+  }
+
+  @Override
   public MemberStatics member(String name) {
     Member member = model.members().get(name);
     Vec3 start = model.nodes().get(member.from()).plus(member.start().offset());
