@@ -16,7 +16,7 @@ public sealed interface Cell {
   }
 
   /**
-   * Text, wrapped to the column.
+   * Text, wrapped to the column; it may hold line ends.
    *
    * @param text what it says
    */

@@ -109,18 +109,9 @@ final class ModelSection {
 
   private static List<String> notCovered(Matter m) {
     List<String> out = new ArrayList<>();
-    m.result()
-        .notChecked()
-        .forEach(
-            c ->
-                out.add(
-                    "**"
-                        + m.say(c.title())
-                        + "** ("
-                        + m.say(c.part())
-                        + "): "
-                        + m.say(c.reason())
-                        + "."));
+    if (!m.result().notChecked().isEmpty()) {
+      out.add("What table {table:open} leaves open, for the reasons given there.");
+    }
     out.add("Blows, vibration, fatigue by many load cycles, fire, decay and insects.");
     out.add("Knots, checks and sloping grain beyond what the grade or the growth class allows.");
     out.add("Wear and loosening of joints, and changes made after this sheet was printed.");
