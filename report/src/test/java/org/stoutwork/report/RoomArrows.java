@@ -39,7 +39,8 @@ final class RoomArrows {
                             analysis.solve
       file.wood           : file.tree; quantity, source, working, wood, wood.moisture
       file.bench          : file.tree, file.field; quantity, wood, wood.time, wood.moisture,
-                            wood.grade, wood.catalogue, bench, bench.sketch
+                            wood.grade, wood.catalogue, fastener, joint.setting, bench,
+                            bench.sketch
       file.result         : file.tree, file.frame; quantity, source, working, analysis.model,
                             bench, action, result, check, study
 

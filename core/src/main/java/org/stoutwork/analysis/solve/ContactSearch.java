@@ -14,6 +14,8 @@ import org.stoutwork.linear.SmallDense;
 final class ContactSearch {
   private static final double POLISHED = 1e-13;
 
+  private static final int ROUNDS = 8;
+
   /** Pulls that remain in open contacts, relative to the forces of all contacts. */
   private static final double BALANCED = 1e-9;
 
@@ -44,7 +46,7 @@ final class ContactSearch {
   }
 
   /** A contact state that lasts, or why there is none. */
-  sealed interface Found permits Settled, Lifting {}
+  sealed interface Found permits Settled, Lifting, Wandering {}
 
   /** The state: displacements with the open contacts open. */
   @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
@@ -52,6 +54,22 @@ final class ContactSearch {
 
   /** No state is in equilibrium. */
   record Lifting(Loose loose) implements Found {}
+
+  /** No state was found though one may exist. */
+  record Wandering(Unsettled unsettled) implements Found {
+    static Wandering after(int exchanges) {
+      return new Wandering(
+          new Unsettled(
+              "no lasting state of the one-way contacts was found in " + exchanges + " exchanges"));
+    }
+  }
+
+  /** Why no state was found. */
+  static String reason(Found found) {
+    return found instanceof Lifting lifting
+        ? lifting.loose().message()
+        : ((Wandering) found).unsettled().message();
+  }
 
   Found find(double[] f) {
     return find(f, system.solve(f, true, null));
@@ -71,6 +89,9 @@ final class ContactSearch {
       if (answer instanceof Complementarity.Ray ray) {
         return lifting(ray.direction());
       }
+      if (answer instanceof Complementarity.Unfinished unfinished) {
+        return Wandering.after(unfinished.exchanges());
+      }
       open = ((Complementarity.Settled) answer).open();
     }
     return opened(f, closed, open, true);
@@ -81,8 +102,8 @@ final class ContactSearch {
     double[] gap = new double[open.length];
     GlobalSystem.Solved solved = closed;
     double size = largest(closed.contactForce());
-    // A second and third round only polish the gaps.
-    for (int round = 0; round < 3 && which.length > 0; round++) {
+    // All rounds after the first only polish the gaps.
+    for (int round = 0; round < ROUNDS && which.length > 0; round++) {
       double[] pull = pulls(solved, which);
       if (largest(pull) <= POLISHED * size) {
         break;

@@ -49,6 +49,10 @@ final class ModelSection {
             + " on stretchers that touch it, through bearings that pass force but no moment;"
             + " sideways they pass what the screws or the glue can.");
     out.add(
+        "Sag, level and give of the top are those of a plate in place of the grillage: orthotropic,"
+            + " with shear, on the same bearings, from which it may part against the pull of its"
+            + " screws. Both figures stand in the workings.");
+    out.add(
         m.bench().footing() == Footing.FIXED
             ? "The feet are held to the floor in all directions; they may turn."
             : "The feet press on the floor and may lift from it; sideways the floor holds them, and"
