@@ -25,7 +25,6 @@ final class RoomArrows {
       wood.grade          : quantity, source, table, working, wood
       wood.scatter        : quantity, source, table, working, wood
       wood.surface        : source, table, wood
-      wood.card           : quantity, source, working, wood, wood.moisture
       wood.catalogue      : quantity, source, table, wood
       wood.design         : quantity, source, table, working, wood, wood.time, wood.moisture,
                             wood.direction, wood.grade, wood.scatter, wood.catalogue

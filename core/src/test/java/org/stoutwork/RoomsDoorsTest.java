@@ -189,7 +189,7 @@ class RoomsDoorsTest {
         }
       }
     }
-    assertTrue(seen > 0, "hardly any static collections were looked at");
+    assertTrue(seen >= 10, "only %d static collections were looked at".formatted(seen));
     return out;
   }
 

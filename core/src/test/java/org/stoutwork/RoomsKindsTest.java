@@ -27,6 +27,9 @@ class RoomsKindsTest {
       working.Printing                : working.Expr
       working.UnitCheck               : working.Expr
       joint.screwed.ScrewCapacity     : joint.setting.StrengthFamily
+      analysis.solve.FrameSolver$Layout: analysis.model.Link
+      assembly.TopLoads               : bench.Weight
+      assembly.PlateLoads             : bench.Weight
       """;
 
   private static final JavaClasses CLASSES =

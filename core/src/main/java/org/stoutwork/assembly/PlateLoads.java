@@ -32,7 +32,7 @@ public final class PlateLoads {
     this.stored = new LoadCase("stored", storage());
   }
 
-  /** Weight of the bench, its vises and its machines. */
+  /** Weight of the bench and of what is fixed to it: vises, machines, ballast. */
   public LoadCase permanent() {
     return permanent;
   }
@@ -44,6 +44,9 @@ public final class PlateLoads {
     for (Weight weight : bench.weights()) {
       if (weight instanceof Weight.Machine machine) {
         addMachine(loads, machine);
+      } else if (weight instanceof Weight.Ballast ballast) {
+        double force = ballast.mass().kg() * TopLoads.GRAVITY;
+        loads.addAll(TopLoads.shelf(bench, model.parts(), force));
       }
     }
     return loads;
@@ -111,7 +114,7 @@ public final class PlateLoads {
 
   /** Whether anything is stored on the bench. */
   public boolean storesAnything() {
-    return bench.weights().stream().anyMatch(w -> !(w instanceof Weight.Machine));
+    return bench.weights().stream().anyMatch(w -> !w.fixed());
   }
 
   private PanelLoad spread(double force) {

@@ -11,7 +11,7 @@ import org.stoutwork.joint.stiffness.SpringSet;
 final class Springs {
 
   /** Part of its mean that a spring keeps where the frame would be loose without it. */
-  static final double PROP = 1e-4;
+  static final double PROP = 1e-3;
 
   private Springs() {}
 

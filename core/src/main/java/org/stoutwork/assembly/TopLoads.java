@@ -27,7 +27,7 @@ public final class TopLoads {
     this.grid = model.grid();
   }
 
-  /** Weight of the bench, its vises and its machines. */
+  /** Weight of the bench and of what is fixed to it: vises, machines, ballast. */
   public LoadCase permanent() {
     List<Load> loads = new ArrayList<>();
     loads.add(Load.selfWeight());
@@ -35,6 +35,8 @@ public final class TopLoads {
     for (Weight weight : bench.weights()) {
       if (weight instanceof Weight.Machine machine) {
         loads.addAll(machine(machine));
+      } else if (weight instanceof Weight.Ballast ballast) {
+        loads.addAll(shelf(bench, model.parts(), ballast.mass().kg() * GRAVITY));
       }
     }
     return new LoadCase("permanent", loads);
@@ -94,7 +96,7 @@ public final class TopLoads {
 
   /** Whether anything is stored on the bench. */
   public boolean storesAnything() {
-    return bench.weights().stream().anyMatch(w -> !(w instanceof Weight.Machine));
+    return bench.weights().stream().anyMatch(w -> !w.fixed());
   }
 
   private List<Load> spread(double force) {

@@ -161,9 +161,9 @@ final class TopSection {
       return stack(new LayerBond.Glued(), 1).neutralAxis();
     }
 
-    /** How far a bending stiffness has come from loose (0) to glued (1). */
+    /** How far a bending stiffness has come from loose (0) to glued (1); rounding may overshoot. */
     double together(double d) {
-      return (d - own()) / (glued() - own());
+      return Math.min(1, Math.max(0, (d - own()) / (glued() - own())));
     }
 
     double looseShear() {

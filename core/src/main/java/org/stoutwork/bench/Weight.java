@@ -13,6 +13,11 @@ public sealed interface Weight {
   /** Its mass. */
   Mass mass();
 
+  /** Whether it is fixed to the bench and so can be counted on to hold it down. */
+  default boolean fixed() {
+    return false;
+  }
+
   /**
    * A machine bolted to the top.
    *
@@ -42,6 +47,11 @@ public sealed interface Weight {
     public Machine {
       ratesHz = List.copyOf(ratesHz);
     }
+
+    @Override
+    public boolean fixed() {
+      return true;
+    }
   }
 
   /**
@@ -60,4 +70,18 @@ public sealed interface Weight {
    * @param mass of it with the shelf
    */
   record OnShelf(String name, Mass mass) implements Weight {}
+
+  /**
+   * Ballast fixed on the lowest rails or stretchers for good.
+   *
+   * @param name what it is
+   * @param mass of it with its box
+   */
+  record Ballast(String name, Mass mass) implements Weight {
+
+    @Override
+    public boolean fixed() {
+      return true;
+    }
+  }
 }

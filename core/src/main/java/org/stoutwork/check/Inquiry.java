@@ -33,10 +33,10 @@ import org.stoutwork.wood.design.DesignTables;
 public final class Inquiry {
 
   /**
-   * A frame that is propped at the softest keeps a ten-thousandth of its mean stiffness, so what
-   * hangs on it grows by thousands, and what does not by a few times at most.
+   * A frame that is propped at the softest keeps a thousandth of its mean stiffness, so what hangs
+   * on it grows by hundreds, and what does not by a few times at most.
    */
-  private static final double OUT_OF_PROPORTION = 50;
+  private static final double OUT_OF_PROPORTION = 25;
 
   private final Bench bench;
   private final ActionPlan plan;
@@ -235,8 +235,8 @@ public final class Inquiry {
     Map<String, Double> out = Masses.byPart(bench, timbers::get);
     bench.vises().forEach(v -> out.merge("vises", v.mass().kg(), Double::sum));
     for (Weight weight : bench.weights()) {
-      if (weight instanceof Weight.Machine machine) {
-        out.merge(machine.name(), machine.mass().kg(), Double::sum);
+      if (weight.fixed()) {
+        out.merge(weight.name(), weight.mass().kg(), Double::sum);
       }
     }
     return out;

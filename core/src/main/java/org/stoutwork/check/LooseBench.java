@@ -15,12 +15,35 @@ public final class LooseBench extends IllegalStateException {
   private final String direction;
 
   LooseBench(Loose loose) {
-    super(loose.message());
-    this.part = loose.part();
+    super(words(loose));
+    this.part = part(loose);
     this.direction = loose.direction();
   }
 
-  /** The part that moves most. */
+  private static String words(Loose loose) {
+    return "the bench cannot stand as it is described: next to nothing keeps the %s from %s. Its joints"
+            .formatted(part(loose), motion(loose.direction()))
+        + " turn too freely: glue them, choose a joint that resists turning, or add a rail or a"
+        + " stretcher whose joints do.";
+  }
+
+  /** Nodes and pieces are named by their part and a place in it, which no maker knows. */
+  private static String part(Loose loose) {
+    return loose.part().replaceFirst("( at \\d+|, length \\d+| \\d+\\.\\d+)$", "");
+  }
+
+  private static String motion(String direction) {
+    return switch (direction) {
+      case "along x" -> "sliding along the bench";
+      case "along y" -> "sliding across the bench";
+      case "along z" -> "rising";
+      case "about x" -> "swinging across the bench";
+      case "about y" -> "swinging along the bench";
+      default -> "turning (" + direction + ")";
+    };
+  }
+
+  /** The part that moves most, as the sheet names it. */
   public String part() {
     return part;
   }

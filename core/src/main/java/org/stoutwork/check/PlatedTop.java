@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.stoutwork.analysis.model.Combination;
 import org.stoutwork.analysis.model.LoadCase;
 import org.stoutwork.analysis.solve.CondensedFrame;
@@ -15,7 +16,6 @@ import org.stoutwork.assembly.PlateLoads;
 import org.stoutwork.assembly.PlatedModel;
 import org.stoutwork.assembly.Timbers;
 import org.stoutwork.assembly.TopContact;
-import org.stoutwork.assembly.TopGrid;
 import org.stoutwork.bench.Bench;
 
 /**
@@ -26,14 +26,21 @@ import org.stoutwork.bench.Bench;
  */
 public final class PlatedTop {
 
-  private final Map<JointLevel, PlatedModel> models = new EnumMap<>(JointLevel.class);
-  private final Map<JointLevel, CondensedFrame> usual = new EnumMap<>(JointLevel.class);
-  private final Map<JointLevel, CondensedFrame> coarse = new EnumMap<>(JointLevel.class);
+  private final Bench bench;
+  private final Timbers timbers;
+  private final boolean propped;
+  private final Tally tally;
+  private final Map<TopContact, OnMeshes> joined = new EnumMap<>(TopContact.class);
   private final Map<Asked, PlateAnswer> kept = new HashMap<>();
   private final PlateLoads loads;
-  private final Tally tally;
 
   private record Asked(JointLevel level, Map<String, Double> factors) {}
+
+  /** The frames of all levels, and each with the plate on two meshes. */
+  private record OnMeshes(
+      Map<JointLevel, PlatedModel> models,
+      Map<JointLevel, CondensedFrame> usual,
+      Map<JointLevel, CondensedFrame> coarse) {}
 
   /**
    * Reduces the plate and joins it to the frames.
@@ -41,28 +48,42 @@ public final class PlatedTop {
    * @param propped whether the frame is loose with its joints at their softest
    */
   PlatedTop(Bench bench, Timbers timbers, boolean propped, Tally tally) {
+    this.bench = bench;
+    this.timbers = timbers;
+    this.propped = propped;
     this.tally = tally;
+    this.loads = new PlateLoads(model(JointLevel.MEAN));
+  }
+
+  private OnMeshes join(TopContact contact) {
+    Map<JointLevel, PlatedModel> models = new EnumMap<>(JointLevel.class);
     for (JointLevel level : JointLevel.values()) {
       models.put(
           level,
           propped && level == JointLevel.LOW
-              ? PlatedModel.propped(bench, timbers::get, FloorContact.HELD, TopContact.MAY_PART)
-              : PlatedModel.of(bench, timbers::get, level, FloorContact.HELD, TopContact.MAY_PART));
+              ? PlatedModel.propped(bench, timbers::get, FloorContact.HELD, contact)
+              : PlatedModel.of(bench, timbers::get, level, FloorContact.HELD, contact));
     }
     PlatedModel mean = models.get(JointLevel.MEAN);
     CondensedPanel onUsual = CondensedPanel.of(mean.top(), CondensedPanel.Mesh.FIRST);
     CondensedPanel onCoarse = CondensedPanel.of(mean.coarseTop(), CondensedPanel.Mesh.FIRST);
+    Map<JointLevel, CondensedFrame> usual = new EnumMap<>(JointLevel.class);
+    Map<JointLevel, CondensedFrame> coarse = new EnumMap<>(JointLevel.class);
     models.forEach(
         (level, model) -> {
           usual.put(level, CondensedFrame.of(model.frame(), onUsual));
           coarse.put(level, CondensedFrame.of(model.frame(), onCoarse));
         });
-    this.loads = new PlateLoads(mean);
+    return new OnMeshes(models, usual, coarse);
+  }
+
+  private OnMeshes with(TopContact contact) {
+    return joined.computeIfAbsent(contact, this::join);
   }
 
   /** The model of one level. */
   public PlatedModel model(JointLevel level) {
-    return models.get(level);
+    return with(TopContact.MAY_PART).models().get(level);
   }
 
   /** The load cases. */
@@ -83,11 +104,25 @@ public final class PlatedTop {
     return answer;
   }
 
+  /**
+   * Where the top would lift off altogether, as it may on a frame that folds, its bearings hold it
+   * both ways, as the floor holds the feet of a bench that would tip.
+   */
   private PlateAnswer solve(JointLevel level, Combination combination) {
-    CondensedFrame.Solution fine = usual.get(level).solve(combination);
-    CondensedFrame.Solution rough = coarse.get(level).solve(combination);
-    List.of(fine, rough).forEach(tally::count);
-    TopGrid grid = models.get(level).grid();
-    return new PlateAnswer(grid, fine, rough);
+    return solve(TopContact.MAY_PART, level, combination)
+        .or(() -> solve(TopContact.HELD, level, combination))
+        .orElseThrow(() -> new IllegalStateException("a top held both ways lifts"));
+  }
+
+  private Optional<PlateAnswer> solve(
+      TopContact contact, JointLevel level, Combination combination) {
+    OnMeshes on = with(contact);
+    Optional<CondensedFrame.Solution> fine = on.usual().get(level).find(combination);
+    Optional<CondensedFrame.Solution> rough = on.coarse().get(level).find(combination);
+    if (fine.isEmpty() || rough.isEmpty()) {
+      return Optional.empty();
+    }
+    List.of(fine.get(), rough.get()).forEach(tally::count);
+    return Optional.of(new PlateAnswer(model(level).grid(), fine.get(), rough.get()));
   }
 }

@@ -40,17 +40,26 @@ public sealed interface Fit {
    *
    * @param glued whether the cheeks are glued as well
    * @param wedges 1 or 2
+   * @param leaf thickness of the tenon between a kerf and the edge that it spreads, mm
    * @param angle included angle of one wedge, degrees
    * @param spread by which one leaf of the tenon is bent at its tip, mm
    * @param kerf length of the kerf, mm
    * @param flare slope of the mortise end to one side, degrees
    */
-  record Wedged(boolean glued, int wedges, double angle, double spread, double kerf, double flare)
+  record Wedged(
+      boolean glued,
+      int wedges,
+      double leaf,
+      double angle,
+      double spread,
+      double kerf,
+      double flare)
       implements Fit {
 
     /** Checks the wedges. */
     public Wedged {
       JointFault.requireCount("number of wedges", wedges, 1, 2);
+      JointFault.requirePositive("distance of the kerf from the edge", leaf);
       JointFault.requirePositive("length of the kerf", kerf);
       JointFault.requireAtLeast(
           "spread of the tenon", spread, 0, "a wedge spreads or does nothing");

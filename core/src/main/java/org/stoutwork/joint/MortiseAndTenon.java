@@ -60,6 +60,11 @@ public record MortiseAndTenon(
     }
     if (fit instanceof Fit.Wedged wedged) {
       JointFault.requireAtMost("length of the kerf", wedged.kerf(), length, "the tenon's length");
+      JointFault.requireAtMost(
+          "distance of the kerf from the edge",
+          wedged.leaf(),
+          height / 2,
+          "half the tenon's height");
     }
   }
 

@@ -52,13 +52,13 @@ final class Listing {
     double kg = inquiry.masses().values().stream().mapToDouble(Double::doubleValue).sum();
     out.add(
         new ActionLine(
-            "own weight with vises and machines",
+            "own weight with what is fixed to it",
             new Measure(kg, Unit.KG),
             "down, where each part is",
             DurationClass.PERMANENT.words(),
             Source.derived("volumes and mean densities")));
     for (Weight weight : inquiry.bench().weights()) {
-      if (!(weight instanceof Weight.Machine)) {
+      if (!weight.fixed()) {
         out.add(
             new ActionLine(
                 weight.name(),

@@ -105,13 +105,17 @@ public record Species(
   }
 
   /**
-   * The same species with shrinkage of the user's own.
+   * The same species with shrinkage of the user's own, in one direction or in both.
    *
-   * @throws IllegalArgumentException if a value is not marked as the user's
+   * @throws IllegalArgumentException if a changed value is not marked as the user's
    */
   public Species withShrinkage(Shrinkage yours) {
-    requireYours(yours.radial());
-    requireYours(yours.tangential());
+    if (!yours.radial().equals(shrinkage.radial())) {
+      requireYours(yours.radial());
+    }
+    if (!yours.tangential().equals(shrinkage.tangential())) {
+      requireYours(yours.tangential());
+    }
     return new Species(
         key, commonName, botanicalName, group, otherNames, clear, intersection, ratios, yours);
   }

@@ -248,6 +248,30 @@ class PlatedModelTest {
     assertEquals(apart, loose.d11() / glued.d11(), 1e-9);
   }
 
+  /** The share of composite action is 0 then, or by rounding a little less. */
+  @Test
+  void loose_layers_have_a_section_whatever_the_sizes() {
+    for (int width = 351; width < 800; width += 7) {
+      double across = width;
+      Bench bench =
+          Benches.complete(
+              BenchSketch.named("two sheets")
+                  .height(Benches.mm(845))
+                  .wood("beech-european")
+                  .top(
+                      t ->
+                          t.length(Benches.mm(1034))
+                              .width(Benches.mm(across))
+                              .layer(l -> l.thickness(Benches.mm(18)).wood("plywood-birch-18"))
+                              .layer(l -> l.thickness(Benches.mm(18)).wood("plywood-birch-18"))
+                              .hold(new LayerHold.Loose()))
+                  .endFrame(f -> f.at(Benches.mm(188)))
+                  .endFrame(f -> f.at(Benches.mm(808))));
+      PanelSection loose = section(bench);
+      assertTrue(loose.d12() > 0 && loose.d12() < Math.sqrt(loose.d11() * loose.d22()), "" + width);
+    }
+  }
+
   /** A bench whose end frames hardly give way, so that only the top bends. */
   private static Bench stiffFrames(double h, String wood) {
     return Benches.complete(

@@ -60,5 +60,7 @@ class LooseAtSoftestTest {
     LooseBench loose = assertThrows(LooseBench.class, () -> new Inquiry(bench, Benches.TABLES));
     assertTrue(loose.getMessage().contains(loose.part()), loose.getMessage());
     assertTrue(loose.part().contains("leg"), loose.part());
+    assertFalse(loose.getMessage().contains(" at 0"), loose.getMessage());
+    assertTrue(loose.getMessage().contains("along the bench"), loose.getMessage());
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.stoutwork.study.LawBench.check;
 import static org.stoutwork.study.LawBench.use;
 
+import java.util.List;
 import java.util.function.Consumer;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -12,6 +13,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.sketch.BenchSketch;
+import org.stoutwork.bench.sketch.WeightKind;
+import org.stoutwork.quantity.Mass;
 import org.stoutwork.quantity.RotationalStiffness;
 import org.stoutwork.result.BenchResult;
 import org.stoutwork.result.CheckResult;
@@ -160,6 +163,26 @@ class BenchLawsTest {
     BenchResult vise = with(b -> b.viseMass = 14);
     assertTrue(check(vise, "tipping-across").place().contains("front"));
     assertLess(USUAL, vise, "tipping-across");
+  }
+
+  /** Fixed, it can be counted on; the same gear on the shelf cannot. */
+  @Test
+  void ballast_below_keeps_the_bench_from_tipping_and_sliding() {
+    BenchResult ballast = weighted(WeightKind.BALLAST);
+    BenchResult shelf = weighted(WeightKind.ON_SHELF);
+    for (String key : List.of("tipping-across", "sliding-along")) {
+      assertLess(ballast, USUAL, key);
+      assertEquals(use(USUAL, key), use(shelf, key), 1e-9, key);
+    }
+    assertEquals(USUAL.massKg() + 53, ballast.massKg(), 1e-9);
+    double before = use(USUAL, "sliding-along") * USUAL.massKg();
+    assertEquals(before, use(ballast, "sliding-along") * ballast.massKg(), 1e-6 * before);
+  }
+
+  private static BenchResult weighted(WeightKind kind) {
+    BenchSketch sketch = new LawBench().sketch();
+    sketch.weight(w -> w.name("sand").kind(kind).mass(Mass.ofKg(53)));
+    return LawBench.run(sketch);
   }
 
   @Test

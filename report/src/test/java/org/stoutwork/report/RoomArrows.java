@@ -21,15 +21,16 @@ final class RoomArrows {
       drawing.draughting  : drawing
       units               : ; quantity
       figure              : drawing, drawing.draughting, units; quantity, bench, result
+      figure.joint        : drawing, drawing.draughting, units; quantity, fastener, joint, bench
 
       sheet               : drawing; working
       sheet.page          : drawing, sheet
       sheet.math          : drawing; quantity, working
       sheet.layout        : drawing, sheet, sheet.page, sheet.math; quantity, source, working
       pdf                 : drawing, sheet, sheet.page, sheet.layout
-      sheet.bench         : drawing, units, figure, sheet, sheet.page, sheet.layout, pdf; quantity,
-                            source, working, wood, wood.time, wood.moisture, bench, action,
-                            result
+      sheet.bench         : drawing, units, figure, figure.joint, sheet, sheet.page, sheet.layout, pdf;
+                            quantity, source, working, wood, wood.time, wood.moisture, joint,
+                            bench, action, result
 
       file.tree           :
       file.field          : file.tree; quantity

@@ -3,6 +3,7 @@ package org.stoutwork.analysis.solve;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.stoutwork.analysis.model.Combination;
 import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.Load;
@@ -41,6 +42,13 @@ public final class CondensedFrame {
    */
   public Solution solve(Combination combination) {
     return new Solution(combination, frame.solve(combination).result());
+  }
+
+  /** Solves a combination; empty when no state of the contacts is in equilibrium. */
+  public Optional<Solution> find(Combination combination) {
+    return frame.solve(combination) instanceof FrameResult result
+        ? Optional.of(new Solution(combination, result))
+        : Optional.empty();
   }
 
   private CondensedAttached attached() {

@@ -14,6 +14,11 @@ import org.stoutwork.linear.SmallDense;
 final class ContactSearch {
   private static final double POLISHED = 1e-13;
 
+  private static final int ROUNDS = 8;
+
+  /** Pulls that remain in open contacts, relative to the forces of all contacts. */
+  private static final double BALANCED = 1e-9;
+
   private final GlobalSystem system;
   private final double[][] stiffness;
   private final double[][] shape;
@@ -77,16 +82,11 @@ final class ContactSearch {
     int[] which = which(open);
     double[] gap = new double[open.length];
     GlobalSystem.Solved solved = closed;
-    double size = Arrays.stream(closed.contactForce()).map(Math::abs).max().orElse(0);
-    // A second and third round only polish the gaps.
-    for (int round = 0; round < 3 && which.length > 0; round++) {
-      double[] pull = new double[which.length];
-      double largest = 0;
-      for (int k = 0; k < which.length; k++) {
-        pull[k] = -solved.contactForce()[which[k]];
-        largest = Math.max(largest, Math.abs(pull[k]));
-      }
-      if (largest <= POLISHED * size) {
+    double size = largest(closed.contactForce());
+    // All rounds after the first only polish the gaps.
+    for (int round = 0; round < ROUNDS && which.length > 0; round++) {
+      double[] pull = pulls(solved, which);
+      if (largest(pull) <= POLISHED * size) {
         break;
       }
       double[] more;
@@ -106,7 +106,23 @@ final class ContactSearch {
       }
       solved = system.solve(f, withGiven, gap, near);
     }
-    return new Settled(solved, open, gap);
+    // What hardly anything holds runs away until its gaps drown in rounding: it lifts.
+    return largest(pulls(solved, which)) <= BALANCED * size
+        ? new Settled(solved, open, gap)
+        : lifting(unit(gap));
+  }
+
+  private static double[] pulls(GlobalSystem.Solved solved, int[] which) {
+    return Arrays.stream(which).mapToDouble(c -> -solved.contactForce()[c]).toArray();
+  }
+
+  private static double[] unit(double[] gap) {
+    double largest = largest(gap);
+    return Arrays.stream(gap).map(g -> g / largest).toArray();
+  }
+
+  private static double largest(double[] values) {
+    return Arrays.stream(values).map(Math::abs).max().orElse(0);
   }
 
   /** Solves with the given contacts open, whatever they would rather do; no settlements. */

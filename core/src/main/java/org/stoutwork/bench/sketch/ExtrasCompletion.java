@@ -86,6 +86,7 @@ final class ExtrasCompletion {
       case MACHINE -> machine(key, w, mass);
       case ON_TOP -> new Weight.OnTop(w.name.orElse("stock on the top"), mass);
       case ON_SHELF -> new Weight.OnShelf(w.name.orElse("gear on the shelf"), mass);
+      case BALLAST -> new Weight.Ballast(w.name.orElse("ballast"), mass);
     };
   }
 

@@ -39,13 +39,26 @@ final class FitCompletion {
     return sketch.tenonLength.map(l -> l.mm()).orElse(usual);
   }
 
+  private double fromShoulder(double diameter) {
+    double length =
+        sketch
+            .tenonLength
+            .map(l -> l.mm())
+            .orElseGet(() -> TenonProportions.forRail(place.members()).length());
+    return Math.max(1.5 * diameter, Math.min(2.5 * diameter, length - 3 * diameter));
+  }
+
   private Fit pegged(JointHold hold) {
     double tenon = place.railThickness() / 3;
     double diameter =
         sizes.mm("pegDiameter", sketch.pegDiameter, Math.min(10, tenon * 0.7), "a usual peg");
     int pegs = sizes.count("pegs", sketch.pegs, 1);
     double fromShoulder =
-        sizes.mm("pegFromShoulder", sketch.pegFromShoulder, 2 * diameter, "two diameters");
+        sizes.mm(
+            "pegFromShoulder",
+            sketch.pegFromShoulder,
+            fromShoulder(diameter),
+            "up to two and a half diameters, with three behind the peg");
     double offset =
         hold.drawbored() ? sketch.drawboreOffset.map(o -> o.mm()).orElse(0.1 * diameter) : 0;
     double spacing = pegs > 1 ? 3 * diameter : 0;

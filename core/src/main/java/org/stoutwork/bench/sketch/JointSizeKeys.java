@@ -20,6 +20,9 @@ final class JointSizeKeys {
           Map.entry("haunch length", "haunchLength"),
           Map.entry("play of the tenon", "play"),
           Map.entry("number of wedges", "wedges"),
+          Map.entry("length of the kerf", "kerfDepth"),
+          Map.entry("distance of the kerf from the edge", "kerfFromEdge"),
+          Map.entry("spread of the tenon", "wedgeSpread"),
           Map.entry("number of pegs", "pegs"),
           Map.entry("drawbore offset", "drawboreOffset"),
           Map.entry("distance of the peg from the shoulder", "pegFromShoulder"),
@@ -39,7 +42,6 @@ final class JointSizeKeys {
   private static final Map<String, String> FOLLOWING =
       Map.of(
           "tenon height with the shoulder below", "tenonHeight",
-          "length of the kerf", "tenonLength",
           "peg spacing", "pegs",
           "height taken by the pegs", "pegs",
           "washer diameter", "washerDiameter",

@@ -28,6 +28,9 @@ public final class JointSketch {
   Optional<Length> haunchLength = Optional.empty();
   Optional<Length> play = Optional.empty();
   Optional<Integer> wedges = Optional.empty();
+  Optional<Length> kerfDepth = Optional.empty();
+  Optional<Length> kerfFromEdge = Optional.empty();
+  Optional<Length> wedgeSpread = Optional.empty();
   Optional<Length> pegDiameter = Optional.empty();
   Optional<Integer> pegs = Optional.empty();
   Optional<Length> drawboreOffset = Optional.empty();
@@ -122,6 +125,24 @@ public final class JointSketch {
   /** Sets how many wedges spread the tenon, 1 or 2. */
   public JointSketch wedges(int value) {
     wedges = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how deep the kerfs for the wedges are sawn into the tenon. */
+  public JointSketch kerfDepth(Length value) {
+    kerfDepth = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how far from the tenon's edges the kerfs are. */
+  public JointSketch kerfFromEdge(Length value) {
+    kerfFromEdge = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how far a wedge bends the tenon beside it outwards. */
+  public JointSketch wedgeSpread(Length value) {
+    wedgeSpread = Optional.of(value);
     return this;
   }
 

@@ -3,6 +3,8 @@ package org.stoutwork.bench.sketch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.stoutwork.bench.BenchJoint;
 import org.stoutwork.bench.EndExtension;
 import org.stoutwork.bench.EndFrame;
@@ -37,7 +39,8 @@ final class StretcherCompletion {
     List<StretcherSketch> all = given.isEmpty() ? two() : given;
     List<Stretcher> out = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
-      out.add(one("stretchers[%s]".formatted(i), all.get(i)));
+      Set<String> taken = out.stream().map(Stretcher::name).collect(Collectors.toSet());
+      out.add(one("stretchers[%s]".formatted(i), all.get(i), taken));
     }
     return out;
   }
@@ -54,7 +57,7 @@ final class StretcherCompletion {
         new StretcherSketch().line(StretcherLine.BACK));
   }
 
-  private Stretcher one(String key, StretcherSketch s) {
+  private Stretcher one(String key, StretcherSketch s, Set<String> taken) {
     StretcherLine line =
         answers.or(key + ".line", s.line, StretcherLine.FRONT, "front", "where none is named");
     Length depth =
@@ -80,9 +83,20 @@ final class StretcherCompletion {
     double endDepth = extension.map(e -> e.depth().mm()).orElse(depth.mm());
     JointPlace place = place(key, line, endDepth, thickness.mm(), centre.mm());
     BenchJoint joint = JointCompletion.complete(answers, place, s.joint);
-    String name = s.name.orElseGet(() -> nameOf(line, centre.mm()));
+    String name = s.name.orElseGet(() -> free(nameOf(line, centre.mm()), taken));
+    if (taken.contains(name)) {
+      answers.fault(key + ".name", name, "a name that no other stretcher on this line has");
+    }
     String wood = woods.of(key + ".wood", s.wood);
     return new Stretcher(name, line, wood, thickness, depth, centre, extension, hold, joint);
+  }
+
+  private static String free(String name, Set<String> taken) {
+    String free = name;
+    for (int i = 2; taken.contains(free); i++) {
+      free = name + " " + i;
+    }
+    return free;
   }
 
   private Optional<EndExtension> extension(String key, StretcherSketch s, Length depth) {

@@ -5,16 +5,12 @@ import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.quantity.Angle;
+import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.Unit;
 
 /** Completes wedges: those driven into a tenon, and the loose one behind a leg. */
 final class WedgeCompletion {
 
-  /** Part of the strain of breaking to which a leaf of the tenon is spread by default. */
-  private static final double SPREAD_STRAIN = 0.4 * 0.008;
-
-  private static final double MOST_SPREAD = 1.5;
-  private static final double USUAL_ANGLE = 5;
   private static final double USUAL_SLOPE = 6;
 
   private final JointCompletion.Sizes sizes;
@@ -42,18 +38,39 @@ final class WedgeCompletion {
         / Math.PI;
   }
 
-  /** Wedges in kerfs of two thirds of the tenon, from outside or, in a blind mortise, as foxes. */
+  /** Wedges in kerfs, from outside or, in a blind mortise, as foxes. */
   Fit driven(boolean glued, double tenonLength) {
     int wedges = sizes.count("wedges", sketch.wedges, 2);
-    double kerf = Math.max(1, Math.rint(tenonLength * 2 / 3));
-    double leaf =
+    double height =
         sketch
-                .tenonHeight
-                .map(h -> h.mm())
-                .orElse(TenonProportions.forRail(place.members()).height())
-            / (wedges + 1);
-    double spread = Math.min(SPREAD_STRAIN * kerf * kerf / (1.5 * leaf), MOST_SPREAD);
-    return new Fit.Wedged(glued, wedges, degrees(USUAL_ANGLE), spread, kerf, 1.5);
+            .tenonHeight
+            .map(h -> h.mm())
+            .orElseGet(() -> TenonProportions.forRail(place.members()).height());
+    Fit.Wedged usual = TenonProportions.wedges(glued, wedges, height, tenonLength);
+    double kerf = sizes.mm("kerfDepth", sketch.kerfDepth, usual.kerf(), "two thirds of the tenon");
+    double leaf =
+        sizes.mm(
+            "kerfFromEdge",
+            sketch.kerfFromEdge,
+            usual.leaf(),
+            wedges == 1 ? "in the middle" : "a sixth of the height");
+    double spread = spread(Math.max(0.1, Math.round(usual.spread() * 10) / 10.0));
+    double flare = TenonProportions.flare(spread, kerf);
+    return new Fit.Wedged(glued, wedges, leaf, degrees(usual.angle()), spread, kerf, flare);
+  }
+
+  /** Too small to be rounded to a millimetre. */
+  private double spread(double usual) {
+    Length byDefault = Length.ofMm(usual);
+    return sizes
+        .answers()
+        .or(
+            sizes.key() + ".wedgeSpread",
+            sketch.wedgeSpread,
+            byDefault,
+            byDefault.toString(),
+            "as far as such a leaf bends safely")
+        .mm();
   }
 
   Joint loose() {

@@ -4,7 +4,8 @@ package org.stoutwork.bench.sketch;
 public enum WeightKind {
   MACHINE("machine"),
   ON_TOP("on the top"),
-  ON_SHELF("on the shelf");
+  ON_SHELF("on the shelf"),
+  BALLAST("ballast below");
 
   private final String words;
 

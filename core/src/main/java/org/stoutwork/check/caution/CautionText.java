@@ -143,7 +143,7 @@ final class CautionText {
     return warning(
         "C-37",
         "Heavy: %s kg. Plan the lift: helpers or a dolly, a clear path, gloves and strong shoes, no"
-                .formatted(Writing.fixed(kg, 0))
+                .formatted(Writing.number(kg, 3))
             + " lifting by the overhang of the top.");
   }
 

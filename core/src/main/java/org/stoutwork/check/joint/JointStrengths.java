@@ -10,6 +10,7 @@ import org.stoutwork.check.Strengths;
 import org.stoutwork.joint.setting.JointStrength;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.joint.setting.TimberStrength;
+import org.stoutwork.wood.ClassProperty;
 import org.stoutwork.wood.ClearProperty;
 import org.stoutwork.wood.Product;
 import org.stoutwork.wood.Property;
@@ -87,7 +88,7 @@ final class JointStrengths {
         gravity(wood),
         hardwood(wood),
         need(s, wood, duration, DesignQuantity.MODULUS_MEAN),
-        clear(wood, ClearProperty.BENDING));
+        breaking(wood));
   }
 
   private static double need(
@@ -112,6 +113,14 @@ final class JointStrengths {
     return named(wood) instanceof Species species
         ? species.clear().dry(what).map(Property::value).orElse(0.0)
         : 0;
+  }
+
+  /** Bending strength at the moment of breaking: nobody counts on it for long. */
+  private double breaking(String wood) {
+    double mean = clear(wood, ClearProperty.BENDING);
+    return mean == 0 && named(wood) instanceof StrengthClass timber
+        ? timber.value(ClassProperty.BENDING).value()
+        : mean;
   }
 
   private double gravity(String wood) {

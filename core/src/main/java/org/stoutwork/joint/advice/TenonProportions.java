@@ -28,6 +28,9 @@ import org.stoutwork.joint.MortiseAndTenon;
 public record TenonProportions(
     double height, double thickness, double length, double shoulder, List<String> reasons) {
 
+  /** What the leaf of a wedged tenon is bent to; less than f_m,k/E of any strength class. */
+  private static final double LEAF_STRAIN = 0.0018;
+
   /** Oak, the usual wood of pegs; from memory. */
   public static final PegWood OAK = new PegWood("oak", 12300, 105, 0.68, 720);
 
@@ -109,12 +112,29 @@ public record TenonProportions(
     return blind(new Fit.Pegged(false, new Peg(d, OAK), 1, d / 8, from, 0));
   }
 
-  /** A through tenon with two wedges of 5° in kerfs of two thirds of its length. */
+  /** A through tenon with two wedges. */
   public MortiseAndTenon wedged(boolean glued, Joint.Members members) {
-    double kerf = whole(members.postDepth() * 2 / 3);
-    double leaf = height / 3;
-    double spread = 0.4 * 0.008 * kerf * kerf / (1.5 * leaf);
-    return through(new Fit.Wedged(glued, 2, 5, Math.min(spread, 1.5), kerf, 1.5), members);
+    return through(wedges(glued, 2, height, members.postDepth()), members);
+  }
+
+  /**
+   * Wedges of 5° in kerfs of two thirds of the tenon's length. One wedge sits in the middle; two
+   * sit a sixth of the height from the edges, so that only thin leaves bend. The mortise is flared
+   * by what bends a leaf to a strain that every strength class stands, at most 1.5 mm.
+   *
+   * @param height of the tenon, mm
+   * @param length of the tenon, mm
+   */
+  public static Fit.Wedged wedges(boolean glued, int wedges, double height, double length) {
+    double kerf = whole(length * 2 / 3);
+    double leaf = height / (wedges == 1 ? 2 : 6);
+    double spread = Math.min(1.5, LEAF_STRAIN * kerf * kerf / (1.5 * leaf));
+    return new Fit.Wedged(glued, wedges, leaf, 5, spread, kerf, flare(spread, kerf));
+  }
+
+  /** Slope of a mortise whose end is wider by the spread, degrees. */
+  public static double flare(double spread, double kerf) {
+    return Math.toDegrees(Math.atan2(spread, kerf));
   }
 
   /** A glued bridle, tongue a third of the thinner piece. */

@@ -80,9 +80,9 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
       yielding();
       couple();
       relish();
+      places();
     }
     beside();
-    places();
     if (fit.drawbored()) {
       drawing();
     }

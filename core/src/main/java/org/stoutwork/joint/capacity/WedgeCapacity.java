@@ -40,7 +40,7 @@ final class WedgeCapacity {
                 Splitting.netTension(
                     pad, with.rail().fT0(), joint.height(), 2.0 * fit.wedges(), thickness));
     locking(fit, with);
-    spreading(joint, fit, with);
+    spreading(fit, with);
   }
 
   private static double pullOut(
@@ -61,15 +61,14 @@ final class WedgeCapacity {
             pad -> Wedging.lock(pad, Wedging.HOLDING_FRICTION, fit.angle()));
   }
 
-  private static void spreading(MortiseAndTenon joint, Fit.Wedged fit, Case with) {
-    double leaf = joint.height() / (fit.wedges() + 1);
+  private static void spreading(Fit.Wedged fit, Case with) {
     double fm = with.rail().bendingMean() > 0 ? with.rail().bendingMean() : with.rail().fM();
     with.limits()
         .rule(
             "leaf of the tenon breaking as it is spread",
             "tenon",
             Unit.ONE,
-            pad -> Wedging.strain(pad, leaf, fit.spread(), fit.kerf()),
+            pad -> Wedging.strain(pad, fit.leaf(), fit.spread(), fit.kerf()),
             pad -> {
               pad.remark(
                   "The wedge must spread the tenon along the post's grain, never across it.");

@@ -15,7 +15,8 @@ package org.stoutwork.joint.setting;
  * @param gravity oven-dry specific gravity
  * @param hardwood whether it is a hardwood
  * @param modulus mean, along the grain, MPa
- * @param bendingMean mean bending strength of clear wood, MPa
+ * @param bendingMean bending strength at breaking, MPa: mean of clear wood, or characteristic of a
+ *     strength class; 0 if unknown, then f_m is used
  */
 public record TimberStrength(
     double fM,

@@ -47,7 +47,7 @@ public final class Wedging {
   private static final Formula STRAIN_LIMIT =
       Formula.define("ε_el")
           .meaning("strain at which the leaf breaks, bending taken as linear")
-          .where("f_m", "mean bending strength", Unit.MPA)
+          .where("f_m", "bending strength: mean of clear wood, or of the class", Unit.MPA)
           .where("E", "modulus", Unit.MPA)
           .as("f_m/E")
           .source(Source.derived("Hooke"));

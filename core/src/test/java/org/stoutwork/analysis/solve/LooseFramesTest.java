@@ -236,4 +236,33 @@ class LooseFramesTest {
   private static Vec3 at(double[] u, Vec3 arm) {
     return Vec3.of(u, 0).plus(Vec3.of(u, 3).cross(arm));
   }
+
+  /**
+   * Beyond the second foot a load tips the beam; what holds it there is so soft that it would turn
+   * by many rounds first, and its gaps would drown in rounding.
+   */
+  @Test
+  void a_beam_tipping_against_next_to_nothing_lifts() {
+    FrameModel model =
+        FrameModel.builder()
+            .material("m", 11000, 700, 0)
+            .section("s", SECTION)
+            .node("left", 0, 0, 0)
+            .node("right", 730, 0, 0)
+            .node("tip", 1010, 0, 0)
+            .member("beam", "left", "right", "s", "m")
+            .member("end", "right", "tip", "s", "m")
+            .fixed("left", Direction.UY)
+            .support("left", Direction.UZ, Restraint.COMPRESSION_ONLY)
+            .fixed("right", Direction.UX, Direction.UY, Direction.RX)
+            .support("right", Direction.UZ, Restraint.COMPRESSION_ONLY)
+            .support("right", Direction.RY, Restraint.elastic(2e-2))
+            .build();
+    PreparedFrame frame = FrameSolver.prepare(model).prepared();
+    Outcome tipped = frame.solve(LoadCase.of("tip", Load.node("tip", 0, 0, -640)));
+    Loose loose = assertInstanceOf(Loose.class, tipped);
+    assertTrue(loose.message().contains("lifts or tips"), loose.message());
+    Outcome pressed = frame.solve(LoadCase.of("press", Load.node("right", 0, 0, -640)));
+    assertInstanceOf(FrameResult.class, pressed);
+  }
 }

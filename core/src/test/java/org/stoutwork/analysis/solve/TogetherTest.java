@@ -32,7 +32,15 @@ class TogetherTest {
     Outcome whole = frame.solve(both);
     Outcome added = frame.together("both", parts);
     Statistics.label("stands").collect(whole instanceof FrameResult);
-    assertEquals(whole instanceof FrameResult, added instanceof FrameResult);
+    if (whole instanceof FrameResult != added instanceof FrameResult) {
+      FrameResult standing = (FrameResult) (whole instanceof FrameResult ? whole : added);
+      double magnified =
+          largest(standing.displacements())
+              / largest(frame.heldTogether("both", parts).displacements());
+      // So near to lifting that rounding decides.
+      assertTrue(magnified > 1e3, "magnified by " + magnified);
+      return;
+    }
     if (whole instanceof FrameResult expected) {
       FrameResult result = (FrameResult) added;
       Statistics.label("lifts")

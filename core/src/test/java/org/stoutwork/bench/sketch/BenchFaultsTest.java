@@ -58,7 +58,7 @@ class BenchFaultsTest {
   void a_default_that_does_not_fit_is_called_a_default() {
     assertEquals(
         List.of(
-            "endFrames[0].topRail.joint.pegFromShoulder is 20 mm by default; at most 6 mm, or the"
+            "endFrames[0].topRail.joint.pegFromShoulder is 15 mm by default; at most 6 mm, or the"
                 + " peg passes beyond the tenon."),
         withTopRailJoint(j -> j.hold(JointHold.PEGGED).tenonLength(Length.ofMm(11))));
   }
@@ -240,5 +240,40 @@ class BenchFaultsTest {
       case 8 -> j.lapDepth(first).tenons(count);
       default -> j.play(first).through(true);
     }
+  }
+
+  /** Two stretchers on one line, both nearer to the floor than to the top. */
+  private static BenchSketch twoInFront(String... names) {
+    BenchSketch sketch =
+        BenchSketch.named("two in front")
+            .height(Length.ofMm(845))
+            .wood("beech-european")
+            .top(t -> t.length(Length.ofMm(1730)).width(Length.ofMm(640)));
+    for (int i = 0; i < 2; i++) {
+      int number = i;
+      sketch.stretcher(
+          s -> {
+            s.line(StretcherLine.FRONT).depth(Length.ofMm(83));
+            s.centreAt(Length.ofMm(170 + 130 * number));
+            Arrays.stream(names).forEach(s::name);
+          });
+    }
+    return sketch;
+  }
+
+  @Test
+  void stretchers_of_one_line_get_names_of_their_own() {
+    assertEquals(
+        List.of("lower front stretcher", "lower front stretcher 2"),
+        Benches.complete(twoInFront()).stretchers().stream().map(s -> s.name()).toList());
+  }
+
+  @Test
+  void a_name_given_to_two_stretchers_is_refused() {
+    assertTrue(
+        lines(twoInFront("rail"))
+            .contains(
+                "stretchers[1].name is rail; a name that no other stretcher on this line has."),
+        lines(twoInFront("rail")).toString());
   }
 }

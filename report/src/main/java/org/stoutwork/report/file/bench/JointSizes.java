@@ -40,6 +40,9 @@ final class JointSizes {
 
   void wedges(Fields fields, JointSketch joint) {
     Take.value(fields.wholeNumber("wedges", 1, 2), joint::wedges);
+    Take.value(lengths.size(fields, "kerfDepth"), joint::kerfDepth);
+    Take.value(lengths.size(fields, "kerfFromEdge"), joint::kerfFromEdge);
+    Take.value(lengths.place(fields, "wedgeSpread"), joint::wedgeSpread);
     Take.value(
         fields.quantity(
             "wedgeAngle",

@@ -53,6 +53,7 @@ public final class BenchSheet {
     blocks.addAll(CoverSection.of(matter));
     blocks.addAll(SignOffSection.of(matter));
     blocks.addAll(DrawingSection.of(matter));
+    blocks.addAll(JointsSection.of(matter));
     blocks.addAll(ChecksSection.of(matter));
     blocks.addAll(ShapesSection.of(matter));
     blocks.addAll(WorkingsSection.of(matter));

@@ -4,9 +4,9 @@
  * <p>Start at {@link org.stoutwork.report.sheet.bench.BenchSheet}, then read one section a file.
  * Nothing is calculated or judged here.
  *
- * <p>Uses {@code drawing}, {@code units}, {@code figure}, {@code sheet}, {@code sheet.page}, {@code
- * sheet.layout} and {@code pdf}, and of the core {@code quantity}, {@code source}, {@code working},
- * {@code wood}, {@code wood.time}, {@code wood.moisture}, {@code bench}, {@code action} and {@code
- * result}.
+ * <p>Uses {@code drawing}, {@code units}, {@code figure}, {@code figure.joint}, {@code sheet},
+ * {@code sheet.page}, {@code sheet.layout} and {@code pdf}, and of the core {@code quantity},
+ * {@code source}, {@code working}, {@code wood}, {@code wood.time}, {@code wood.moisture}, {@code
+ * joint}, {@code bench}, {@code action} and {@code result}.
  */
 package org.stoutwork.report.sheet.bench;

@@ -221,8 +221,22 @@ final class BrokenWords {
                 + " tables needs hardwood or softwood. Known woods with names like it are"
                 + " oak-white, oak-swamp-white, oak-bur.",
             "bench.yaml:27:5  woods[0].specificGravity is missing; a wood that is"
-                + " not in the tables needs at least this value. Known woods with names"
-                + " like it are oak-white, oak-swamp-white, oak-bur."),
+                + " not in the tables needs at least this value, or a density. Known"
+                + " woods with names like it are oak-white, oak-swamp-white, oak-bur."),
+        BrokenBench.with(
+            "an own shrinkage without its sign",
+            "people:",
+            "woods:\n  - {name: ash-white, source: own tests, shrinkageRadial: 4.7}\npeople:",
+            Refusal.BOTH,
+            "bench.yaml:27:59  woods[0].shrinkageRadial is 4.7; a shrinkage from green to ovendry from"
+                + " 0.5 % to 20 % is needed (write the percent sign). Did you mean \"4.7 %\"?"),
+        BrokenBench.with(
+            "an own wood weighed twice",
+            "people:",
+            "woods:\n  - {name: shop elm, group: hardwood, source: own tests, specificGravity: 0.5, density: 610 kg/m3}\npeople:",
+            Refusal.READER_ONLY,
+            "bench.yaml:27:89  woods[0].density stands beside a specific gravity; the two say the"
+                + " same; give one of them."),
         BrokenBench.with(
             "an own value of a strength class",
             "people:",

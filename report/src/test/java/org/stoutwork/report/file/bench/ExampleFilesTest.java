@@ -34,7 +34,7 @@ class ExampleFilesTest {
   @MethodSource("examples")
   void every_example_reads_and_completes_without_a_fault(Path file) throws UnreadableFile {
     BenchFile read = BenchFileReader.read(file, WOODS);
-    assertEquals(2, read.bench().endFrames().size());
+    assertTrue(read.bench().endFrames().size() >= 2);
     assertTrue(read.bench().stretchers().size() >= 2);
   }
 }
