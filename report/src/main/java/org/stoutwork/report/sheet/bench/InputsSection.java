@@ -37,6 +37,7 @@ final class InputsSection {
     out.add(Block.Together.of(place(m)));
     out.add(Block.Together.of(limits(m)));
     out.add(joints(m));
+    AdviceTable.of(m).ifPresent(out::add);
     out.add(woods(m));
     out.add(StrengthsTable.of(m));
     out.add(actions(m));
