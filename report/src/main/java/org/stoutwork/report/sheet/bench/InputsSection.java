@@ -36,6 +36,7 @@ final class InputsSection {
     out.add(Block.Together.of(place(m)));
     out.add(Block.Together.of(limits(m)));
     out.add(joints(m));
+    AdviceTable.of(m).ifPresent(out::add);
     out.add(WoodsTable.of(m));
     out.add(actions(m));
     out.add(Block.Together.of(combinations(m)));
