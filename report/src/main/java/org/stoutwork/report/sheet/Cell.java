@@ -1,5 +1,6 @@
 package org.stoutwork.report.sheet;
 
+import java.util.List;
 import org.stoutwork.report.drawing.RichText;
 
 /** What stands in one field of a table. */
@@ -8,6 +9,16 @@ public sealed interface Cell {
   /** Marked-up text. */
   static Cell of(String markup) {
     return new Text(RichText.of(markup));
+  }
+
+  /** Marked-up texts one below another. */
+  static Cell lines(List<String> markups) {
+    RichText all = RichText.EMPTY;
+    for (String markup : markups) {
+      all = all.runs().isEmpty() ? all : all.then(RichText.plain("\n"));
+      all = all.then(RichText.of(markup));
+    }
+    return new Text(all);
   }
 
   /** A bar. */

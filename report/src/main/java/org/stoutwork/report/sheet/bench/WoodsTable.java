@@ -1,8 +1,11 @@
 package org.stoutwork.report.sheet.bench;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import org.stoutwork.quantity.Writing;
+import org.stoutwork.report.sheet.Cell;
 import org.stoutwork.report.sheet.Column;
 import org.stoutwork.report.sheet.Table;
 import org.stoutwork.result.MaterialLine;
@@ -27,7 +30,7 @@ final class WoodsTable {
       table.group(Shown.plain(wood.name()) + key + ", for " + Shown.plain(wood.usedFor()));
       Set<String> told = new LinkedHashSet<>();
       for (MaterialLine.Value v : wood.values()) {
-        table.row(value(m, v), lines(m, v, told));
+        table.row(List.of(Cell.of(value(m, v)), Cell.lines(lines(m, v, told))));
       }
     }
     return table.build();
@@ -46,15 +49,20 @@ final class WoodsTable {
   }
 
   /** Values that enter stand in one line, every formula begins one. */
-  private static String lines(Matter m, MaterialLine.Value v, Set<String> told) {
-    StringBuilder out = new StringBuilder();
+  private static List<String> lines(Matter m, MaterialLine.Value v, Set<String> told) {
+    List<String> out = new ArrayList<>();
     boolean given = false;
     for (Line line : v.working().lines()) {
-      boolean goesOn = given && line instanceof Line.Given;
-      out.append(out.isEmpty() ? "" : goesOn ? "; " : "\n").append(line(m, line, told));
+      String text = line(m, line, told);
+      int last = out.size() - 1;
+      if (given && line instanceof Line.Given) {
+        out.set(last, out.get(last) + "; " + text);
+      } else {
+        out.add(text);
+      }
       given = line instanceof Line.Given;
     }
-    return out.toString();
+    return out;
   }
 
   private static String line(Matter m, Line line, Set<String> told) {
