@@ -174,6 +174,10 @@ final class Elimination {
   double[] expand(double[] reduced, double[] given) {
     double[] u = new double[targets.length];
     for (int i = 0; i < u.length; i++) {
+      if (reducedIndex[i] >= 0) {
+        u[i] = 0.0 + reduced[reducedIndex[i]];
+        continue;
+      }
       for (int k = 0; k < targets[i].length; k++) {
         u[i] += factors[i][k] * reduced[targets[i][k]];
       }
@@ -188,7 +192,9 @@ final class Elimination {
   double[] gather(double[] f) {
     double[] g = new double[unknownOf.length];
     for (int i = 0; i < f.length; i++) {
-      if (f[i] != 0) {
+      if (f[i] != 0 && reducedIndex[i] >= 0) {
+        g[reducedIndex[i]] += f[i];
+      } else if (f[i] != 0) {
         for (int k = 0; k < targets[i].length; k++) {
           g[targets[i][k]] += factors[i][k] * f[i];
         }
