@@ -25,7 +25,6 @@ final class RoomArrows {
       wood.grade          : quantity, source, table, working, wood
       wood.scatter        : quantity, source, table, working, wood
       wood.surface        : source, table, wood
-      wood.card           : quantity, source, working, wood, wood.moisture
       wood.catalogue      : quantity, source, table, wood
       wood.design         : quantity, source, table, working, wood, wood.time, wood.moisture,
                             wood.direction, wood.grade, wood.scatter, wood.catalogue
@@ -60,10 +59,11 @@ final class RoomArrows {
       joint.advice        : quantity, source, working, fastener, joint, joint.setting,
                             joint.stiffness
 
-      bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, joint
-      bench.sketch        : quantity, working, wood, wood.time, wood.moisture, wood.grade,
-                            wood.catalogue, section, fastener, joint, joint.tenon, joint.advice,
-                            bench
+      bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, joint,
+                            joint.setting
+      bench.sketch        : quantity, source, working, wood, wood.time, wood.moisture, wood.grade,
+                            wood.catalogue, section, fastener, joint, joint.setting, joint.tenon,
+                            joint.advice, bench
       action              : quantity, source, wood.time, bench
       result              : quantity, source, working, bench, action
       assembly            : quantity, working, wood, wood.time, wood.moisture, wood.direction,
@@ -75,18 +75,20 @@ final class RoomArrows {
       check.member        : quantity, source, working, wood.time, wood.design, section,
                             analysis.model, analysis.solve, bench, action, result, assembly, check
       check.joint         : quantity, source, working, wood, wood.time, wood.moisture, wood.design,
-                            analysis.model, analysis.solve, joint, joint.setting, joint.limit,
+                            analysis.model, analysis.solve, fastener, fastener.withdrawal, joint,
+                            joint.setting, joint.glue, joint.limit, joint.screwed,
                             joint.capacity, bench, action, result, assembly, check
       check.service       : quantity, source, working, analysis.model, analysis.solve,
                             joint.stiffness, bench, action, result, assembly, check
       check.stability     : quantity, source, working, analysis.model, analysis.solve, bench,
                             action, result, assembly, check
-      check.movement      : quantity, source, working, wood, wood.moisture, bench, result, check
+      check.movement      : quantity, source, working, wood, wood.time, wood.moisture, wood.design,
+                            joint.glue, bench, result, check
       check.caution       : quantity, source, working, joint, bench, result
 
       study               : quantity, source, working, wood, wood.time, wood.catalogue, wood.design,
                             analysis.model, analysis.solve, fastener, joint, joint.stiffness,
-                            bench, bench.sketch, action, result, assembly, check, check.member,
+                            joint.advice, bench, bench.sketch, action, result, assembly, check, check.member,
                             check.joint, check.service, check.stability, check.movement,
                             check.caution
       """;

@@ -71,7 +71,7 @@ final class Joiner {
         usual.railDepth(),
         usual.rail(),
         usual.post(),
-        usual.glue(),
+        frames.bench.glue().glue(),
         Math.max(0, above),
         Math.max(0, post.below() + hole.below()),
         usual.angle());

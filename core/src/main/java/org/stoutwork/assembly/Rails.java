@@ -73,11 +73,14 @@ final class Rails {
     double from = Layout.frontLegY(frame) + clear;
     double to = Layout.backLegY(frames.bench, frame) - clear;
     List<Chain.Stop> stops = new ArrayList<>();
-    bearing.onLeg(
-        index,
-        frames.leg(StretcherLine.FRONT, index).level(rail.centreAt().mm()),
-        Layout.frontLegY(frame),
-        rail);
+    boolean onLegs = rail.proud().mm() == 0;
+    if (onLegs) {
+      bearing.onLeg(
+          index,
+          frames.leg(StretcherLine.FRONT, index).level(rail.centreAt().mm()),
+          Layout.frontLegY(frame),
+          rail);
+    }
     for (double y : frames.grid.lines()) {
       if (y > from + 1 && y < to - 1) {
         Chain.Stop stop = levelNode(name, frame.at().mm(), y, rail.centreAt().mm());
@@ -85,11 +88,13 @@ final class Rails {
         bearing.on(index, stop.node(), y, rail);
       }
     }
-    bearing.onLeg(
-        index,
-        frames.leg(StretcherLine.BACK, index).level(rail.centreAt().mm()),
-        Layout.backLegY(frames.bench, frame),
-        rail);
+    if (onLegs) {
+      bearing.onLeg(
+          index,
+          frames.leg(StretcherLine.BACK, index).level(rail.centreAt().mm()),
+          Layout.backLegY(frames.bench, frame),
+          rail);
+    }
     return stops;
   }
 

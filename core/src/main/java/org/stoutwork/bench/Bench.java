@@ -1,10 +1,13 @@
 package org.stoutwork.bench;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.stoutwork.joint.setting.GlueKind;
 import org.stoutwork.quantity.Length;
+import org.stoutwork.wood.time.DurationClass;
 
 /**
  * A bench, complete and checked for what cannot be built. Made by a sketch.
@@ -20,6 +23,7 @@ import org.stoutwork.quantity.Length;
  * @param pupils that work at it at one time; 0 if it is no class bench
  * @param footing what it stands on and with
  * @param air in which it stands
+ * @param glue with which it is put together
  * @param basis of the strength checks
  * @param actions that the maker states
  * @param timbers the woods by key
@@ -38,6 +42,7 @@ public record Bench(
     int pupils,
     Footing footing,
     Air air,
+    GlueKind glue,
     BasisChoice basis,
     List<StatedAction> actions,
     Map<String, Timber> timbers,
@@ -53,6 +58,20 @@ public record Bench(
     actions = List.copyOf(actions);
     timbers = Collections.unmodifiableMap(new LinkedHashMap<>(timbers));
     defaults = List.copyOf(defaults);
+  }
+
+  /** How long what is stored on the bench lies there: the longest of all that is not fixed. */
+  public DurationClass storedFor() {
+    return weights.stream()
+        .filter(weight -> !weight.fixed())
+        .map(Weight::lasts)
+        .min(Comparator.naturalOrder())
+        .orElse(DurationClass.LONG);
+  }
+
+  /** Whether something stored lies there for more than ten years in all. */
+  public boolean storesForGood() {
+    return storedFor() == DurationClass.PERMANENT;
   }
 
   /**
@@ -72,6 +91,7 @@ public record Bench(
         pupils,
         footing,
         air,
+        glue,
         basis,
         actions,
         timbers,

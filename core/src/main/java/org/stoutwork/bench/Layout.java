@@ -35,12 +35,15 @@ public final class Layout {
     return frame.foot().map(foot -> foot.depth().mm()).orElse(0.0);
   }
 
-  /** Height at which the legs end: under the top, or under the rail that lies over them. */
+  /**
+   * Height at which the legs end: under the top, a little lower where the rail is left proud of
+   * them, or under the rail that lies over them.
+   */
   public static double legTop(Bench bench, EndFrame frame) {
     Rail rail = frame.topRail();
     return rail.seat() == Seat.OVER
         ? rail.centreAt().mm() - rail.depth().mm() / 2
-        : underside(bench);
+        : underside(bench) - rail.proud().mm();
   }
 
   /** Whether a stretcher touches the underside of the top. */

@@ -11,6 +11,7 @@ import org.stoutwork.quantity.Length;
  * @param centreAt height of its middle above the floor
  * @param seat how it meets the legs
  * @param length overall, where it lies over the legs; the clear distance between them elsewhere
+ * @param proud how far its upper edge stands above the end of the legs; 0 where they are flush
  * @param joint at each end
  */
 public record Rail(
@@ -20,4 +21,5 @@ public record Rail(
     Length centreAt,
     Seat seat,
     Length length,
+    Length proud,
     BenchJoint joint) {}

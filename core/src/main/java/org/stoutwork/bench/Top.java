@@ -1,6 +1,7 @@
 package org.stoutwork.bench;
 
 import java.util.List;
+import java.util.Optional;
 import org.stoutwork.quantity.Length;
 
 /**
@@ -11,9 +12,17 @@ import org.stoutwork.quantity.Length;
  * @param layers from the lowest to the uppermost, at least one
  * @param hold how the layers are held together; says nothing where there is one
  * @param fixing how it is held down on the top rails
+ * @param endCap boards across its ends, if any
+ * @param lipping around it, if any
  */
 public record Top(
-    Length length, Length width, List<TopLayer> layers, LayerHold hold, TopFixing fixing) {
+    Length length,
+    Length width,
+    List<TopLayer> layers,
+    LayerHold hold,
+    TopFixing fixing,
+    Optional<EndCap> endCap,
+    Optional<Lipping> lipping) {
 
   /** Keeps its own copy of the layers. */
   public Top {

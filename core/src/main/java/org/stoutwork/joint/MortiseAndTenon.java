@@ -103,7 +103,7 @@ public record MortiseAndTenon(
     if (fit instanceof Fit.Pegged pegged) {
       held += pegged.drawbored() ? "drawbored " : "pegged ";
     } else if (fit instanceof Fit.Wedged) {
-      held += "wedged ";
+      held += through ? "wedged " : "fox-wedged ";
     }
     return held
         + (through ? "through " : "")

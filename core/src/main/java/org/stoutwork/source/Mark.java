@@ -34,6 +34,13 @@ public enum Mark {
     return this == FROM_MEMORY || this == COMMON_PRACTICE;
   }
 
+  /**
+   * What a value worked out from values of this mark may claim: it was not itself read anywhere.
+   */
+  public Mark ofWorkedOut() {
+    return this == PUBLISHED ? DERIVED : this;
+  }
+
   /** The less firm of this mark and another: what a result made from both may claim. */
   public Mark weaker(Mark other) {
     return compareTo(other) >= 0 ? this : other;

@@ -11,10 +11,15 @@ import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LooseBench;
 import org.stoutwork.check.TopModels;
 import org.stoutwork.check.caution.Cautions;
+import org.stoutwork.check.joint.GlueClimate;
+import org.stoutwork.check.joint.GlueLines;
 import org.stoutwork.check.joint.JointStrengthCheck;
+import org.stoutwork.check.joint.LippingNails;
 import org.stoutwork.check.joint.RailBearing;
+import org.stoutwork.check.joint.TopScrews;
 import org.stoutwork.check.member.MemberStrength;
 import org.stoutwork.check.member.SplitTop;
+import org.stoutwork.check.movement.EdgeMovement;
 import org.stoutwork.check.movement.TopMovement;
 import org.stoutwork.check.service.Flatness;
 import org.stoutwork.check.service.Sway;
@@ -115,8 +120,13 @@ public final class BenchCheck {
     }
     checks.addAll(JointStrengthCheck.all(inquiry));
     checks.addAll(RailBearing.all(inquiry));
+    checks.addAll(GlueLines.all(inquiry));
+    GlueClimate.check(inquiry).ifPresent(checks::add);
+    checks.addAll(TopScrews.all(inquiry));
+    checks.addAll(LippingNails.all(inquiry));
     checks.addAll(Standing.all(inquiry));
     checks.add(TopMovement.check(inquiry));
+    checks.addAll(EdgeMovement.all(inquiry));
     checks.addAll(leftOut(bench));
     return new Examination(
         inquiry, result(inquiry, DistinctKeys.of(inquiry, inOrder(checks)), racking));
@@ -176,6 +186,7 @@ public final class BenchCheck {
         portraits.shapes(checks),
         portraits.diagrams(checks),
         Cautions.of(bench, checks, kg, kDef),
-        inquiry.selfCheck());
+        inquiry.selfCheck(),
+        listing.advice());
   }
 }

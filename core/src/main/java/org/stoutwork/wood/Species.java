@@ -3,6 +3,7 @@ package org.stoutwork.wood;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Mark;
 
@@ -105,15 +106,27 @@ public record Species(
   }
 
   /**
-   * The same species with shrinkage of the user's own.
+   * The same species with shrinkage of the user's own, in one direction or in both.
    *
-   * @throws IllegalArgumentException if a value is not marked as the user's
+   * @throws IllegalArgumentException if a changed value is not marked as the user's
    */
   public Species withShrinkage(Shrinkage yours) {
-    requireYours(yours.radial());
-    requireYours(yours.tangential());
+    if (!yours.radial().equals(shrinkage.radial())) {
+      requireYours(yours.radial());
+    }
+    if (!yours.tangential().equals(shrinkage.tangential())) {
+      requireYours(yours.tangential());
+    }
     return new Species(
         key, commonName, botanicalName, group, otherNames, clear, intersection, ratios, yours);
+  }
+
+  /** Whether any mean or shrinkage is the user's own. */
+  public boolean hasOwnValues() {
+    Stream<Property> means =
+        Stream.concat(clear.green().values().stream(), clear.dry().values().stream());
+    Stream<Property> sizes = Stream.of(shrinkage.radial(), shrinkage.tangential());
+    return Stream.concat(means, sizes).anyMatch(property -> property.mark() == Mark.YOURS);
   }
 
   private Species withClear(ClearWood changed) {

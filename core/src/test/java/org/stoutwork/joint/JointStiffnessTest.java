@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.stoutwork.joint.bolted.BedBolt;
 import org.stoutwork.joint.setting.FaceGrain;
 import org.stoutwork.joint.setting.Glue;
+import org.stoutwork.joint.setting.GlueClass;
 import org.stoutwork.joint.setting.TimberStiffness;
 import org.stoutwork.joint.stiffness.JointStiffness;
 import org.stoutwork.joint.stiffness.SpringSet;
@@ -60,9 +61,9 @@ class JointStiffnessTest {
   void without_glue_the_cheeks_do_nothing_and_with_rigid_glue_wood_alone_gives(
       @ForAll @DoubleRange(min = 40, max = 80) double h,
       @ForAll @DoubleRange(min = 25, max = 60) double l) {
-    Glue none = new Glue("none", 0.1, 0, false, false);
+    Glue none = new Glue("none", 0.1, 0, GlueClass.D1, false);
     Glue usual = Glue.PVA;
-    Glue rigid = new Glue("rigid", 0.1, 1e12, true, false);
+    Glue rigid = new Glue("rigid", 0.1, 1e12, GlueClass.STRUCTURAL_I, false);
     assertEquals(0, glued(h, 16, l, none).low().rotInPlane());
     double limit = glued(h, 16, l, rigid).low().rotInPlane();
     assertTrue(limit < Double.POSITIVE_INFINITY);

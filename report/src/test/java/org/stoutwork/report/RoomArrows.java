@@ -21,15 +21,17 @@ final class RoomArrows {
       drawing.draughting  : drawing
       units               : ; quantity
       figure              : drawing, drawing.draughting, units; quantity, bench, result
+      figure.joint        : drawing, drawing.draughting, units; quantity, fastener, joint, bench
 
       sheet               : drawing; working
       sheet.page          : drawing, sheet
       sheet.math          : drawing; quantity, working
       sheet.layout        : drawing, sheet, sheet.page, sheet.math; quantity, source, working
       pdf                 : drawing, sheet, sheet.page, sheet.layout
-      sheet.bench         : drawing, units, figure, sheet, sheet.page, sheet.layout, pdf; quantity,
-                            source, working, wood, wood.time, wood.moisture, bench, action,
+      sheet.bench         : drawing, units, figure, figure.joint, sheet; quantity, source,
+                            working, wood, wood.time, wood.moisture, joint, bench, action,
                             result
+      print               : sheet, sheet.layout, sheet.bench, pdf; result
 
       file.tree           :
       file.field          : file.tree; quantity
@@ -37,11 +39,12 @@ final class RoomArrows {
                             analysis.solve
       file.wood           : file.tree; quantity, source, working, wood, wood.moisture
       file.bench          : file.tree, file.field; quantity, wood, wood.time, wood.moisture,
-                            wood.grade, wood.catalogue, bench, bench.sketch
+                            wood.grade, wood.catalogue, fastener, joint.setting, bench,
+                            bench.sketch
       file.result         : file.tree, file.frame; quantity, source, working, analysis.model,
                             bench, action, result, check, study
 
-      command             : units, sheet, sheet.bench, pdf, file.tree, file.field, file.frame,
+      command             : units, sheet, sheet.bench, print, file.tree, file.field, file.frame,
                             file.wood, file.bench, file.result; quantity, source, wood,
                             wood.catalogue, analysis.model, analysis.element, analysis.solve,
                             bench, action, result, check, study

@@ -8,6 +8,7 @@ import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Duty;
 import org.stoutwork.bench.Footing;
+import org.stoutwork.joint.setting.GlueKind;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.wood.catalogue.WoodCatalogue;
 import org.stoutwork.wood.grade.GrowthDefects;
@@ -30,6 +31,7 @@ public final class BenchSketch {
   Optional<Footing> footing = Optional.empty();
   Optional<AirSketch> air = Optional.empty();
   Optional<BasisChoice> basis = Optional.empty();
+  Optional<GlueKind> glue = Optional.empty();
   Optional<TopSketch> top = Optional.empty();
   Optional<EndFrameSketch> everyEndFrame = Optional.empty();
   final List<EndFrameSketch> endFrames = new ArrayList<>();
@@ -184,5 +186,11 @@ public final class BenchSketch {
    */
   public Bench complete(WoodCatalogue catalogue) throws UnsoundBench {
     return new Completion(this, catalogue).complete();
+  }
+
+  /** Sets the glue with which it is put together. */
+  public BenchSketch glue(GlueKind value) {
+    glue = Optional.of(value);
+    return this;
   }
 }

@@ -20,6 +20,7 @@ import org.stoutwork.bench.Top;
 import org.stoutwork.bench.Vise;
 import org.stoutwork.bench.Weight;
 import org.stoutwork.bench.sketch.Answers.Range;
+import org.stoutwork.joint.setting.GlueKind;
 import org.stoutwork.quantity.Force;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.wood.catalogue.WoodCatalogue;
@@ -71,6 +72,9 @@ final class Completion {
             Footing.UNKNOWN.words(),
             "the careful case");
     Air air = new AirCompletion(answers).complete(sketch.air);
+    GlueKind glue =
+        answers.or(
+            "glue", sketch.glue, GlueKind.PVA_D3, GlueKind.PVA_D3.words(), "the usual bench glue");
     BasisChoice basis = basis(woods);
     List<StatedAction> actions = actions();
     if (!answers.faults().isEmpty()) {
@@ -88,6 +92,7 @@ final class Completion {
         pupils,
         footing,
         air,
+        glue,
         basis,
         actions,
         woods.timbers(),
@@ -176,8 +181,14 @@ final class Completion {
     ActionKind kind = a.kind.get();
     DurationClass usual =
         kind == ActionKind.SPREAD_ON_TOP ? DurationClass.MEDIUM : DurationClass.SHORT;
+    if (a.acts.isPresent() && a.duration.isPresent()) {
+      answers.fault(key + ".acts", "given beside a duration", "give one of them");
+    }
     DurationClass duration =
-        answers.or(key + ".duration", a.duration, usual, usual.words(), "usual for this kind");
+        a.acts.isPresent()
+            ? Lasting.of(answers, key + ".duration", a.acts, usual)
+            : answers.or(
+                key + ".duration", a.duration, usual, usual.words(), "usual for this kind");
     return Optional.of(new StatedAction(kind, a.name.orElse(kind.words()), force, duration));
   }
 

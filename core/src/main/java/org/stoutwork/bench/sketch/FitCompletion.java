@@ -3,7 +3,6 @@ package org.stoutwork.bench.sketch;
 import org.stoutwork.fastener.Peg;
 import org.stoutwork.joint.Fit;
 import org.stoutwork.joint.advice.TenonProportions;
-import org.stoutwork.quantity.Length;
 
 /** Completes how a tenon is held. */
 final class FitCompletion {
@@ -18,9 +17,10 @@ final class FitCompletion {
     this.sketch = sketch;
   }
 
-  Fit complete(JointHold hold) {
+  Fit complete(JointKind kind, JointHold hold) {
     if (hold.wedged()) {
-      return wedged(hold.glued());
+      return new WedgeCompletion(sizes, place, sketch)
+          .driven(hold.glued(), tenonLength(kind, hold));
     }
     if (hold.pegged()) {
       return pegged(hold);
@@ -32,42 +32,11 @@ final class FitCompletion {
     return new Fit.Dry(sketch.play.map(p -> p.mm()).orElse(0.0));
   }
 
-  private Fit wedged(boolean glued) {
-    int wedges = sizes.count("wedges", sketch.wedges, 2);
-    double height =
-        sketch
-            .tenonHeight
-            .map(h -> h.mm())
-            .orElseGet(() -> TenonProportions.forRail(place.members()).height());
-    Fit.Wedged usual = TenonProportions.wedges(glued, wedges, height, tenonLength());
-    double kerf = sizes.mm("kerfDepth", sketch.kerfDepth, usual.kerf(), "two thirds of the tenon");
-    double leaf =
-        sizes.mm(
-            "kerfFromEdge",
-            sketch.kerfFromEdge,
-            usual.leaf(),
-            wedges == 1 ? "in the middle" : "a sixth of the height");
-    double spread = spread(Math.max(0.1, Math.round(usual.spread() * 10) / 10.0));
-    double flare = TenonProportions.flare(spread, kerf);
-    return new Fit.Wedged(glued, wedges, leaf, usual.angle(), spread, kerf, flare);
-  }
-
-  /** Too small to be rounded to a millimetre. */
-  private double spread(double usual) {
-    Length byDefault = Length.ofMm(usual);
-    return sizes
-        .answers()
-        .or(
-            sizes.key() + ".wedgeSpread",
-            sketch.wedgeSpread,
-            byDefault,
-            byDefault.toString(),
-            "as far as such a leaf bends safely")
-        .mm();
-  }
-
-  private double tenonLength() {
-    return sketch.tenonLength.map(l -> l.mm()).orElse(place.postDepth());
+  /** The length that a wedged tenon has or will be given. */
+  private double tenonLength(JointKind kind, JointHold hold) {
+    boolean blind = !sketch.through.orElse(kind == JointKind.THROUGH_TENON || !hold.fox());
+    double usual = blind ? TenonProportions.forRail(place.members()).length() : place.postDepth();
+    return sketch.tenonLength.map(l -> l.mm()).orElse(usual);
   }
 
   private double fromShoulder(double diameter) {

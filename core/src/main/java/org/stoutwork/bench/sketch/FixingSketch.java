@@ -1,6 +1,7 @@
 package org.stoutwork.bench.sketch;
 
 import java.util.Optional;
+import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.quantity.Length;
 
 /**
@@ -14,6 +15,9 @@ public final class FixingSketch {
   Optional<Length> screwDiameter = Optional.empty();
   Optional<Length> threadLength = Optional.empty();
   Optional<Length> holeDiameter = Optional.empty();
+  Optional<FixingScrew> screw = Optional.empty();
+  Optional<Length> pilotDiameter = Optional.empty();
+  Optional<Length> washerDiameter = Optional.empty();
   Optional<Integer> perRail = Optional.empty();
 
   /** Sets the diameter of the shank. */
@@ -37,6 +41,24 @@ public final class FixingSketch {
   /** Sets how many screws each top rail has. */
   public FixingSketch perRail(int value) {
     perRail = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the kind of screw. */
+  public FixingSketch screw(FixingScrew value) {
+    screw = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the diameter of the hole for the thread. */
+  public FixingSketch pilotDiameter(Length value) {
+    pilotDiameter = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the diameter of the washer, or of the head of a wood screw. */
+  public FixingSketch washerDiameter(Length value) {
+    washerDiameter = Optional.of(value);
     return this;
   }
 }

@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.stoutwork.bench.BenchJoint;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Foot;
+import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.Lamination;
 import org.stoutwork.bench.Leg;
 import org.stoutwork.bench.Rail;
 import org.stoutwork.bench.Seat;
@@ -108,7 +110,29 @@ final class FrameCompletion {
               along::mm,
               LEG,
               "as along the bench");
-      return new Leg(wood, along, across);
+      return new Leg(wood, along, across, lamination(legs, common));
+    }
+
+    private Optional<Lamination> lamination(LegSketch legs, LegSketch common) {
+      Optional<Integer> count = legs.laminations.or(() -> common.laminations);
+      if (count.isEmpty()) {
+        return Optional.empty();
+      }
+      if (count.get() < 2 || count.get() > Lamination.MOST) {
+        answers.fault(
+            key + ".legs.laminations",
+            Integer.toString(count.get()),
+            "2 to %s pieces can be glued to a leg".formatted(Lamination.MOST));
+        return Optional.empty();
+      }
+      Grain stacked =
+          answers.or(
+              key + ".legs.laminated",
+              legs.laminated.or(() -> common.laminated),
+              Grain.ALONG,
+              Grain.ALONG.words(),
+              "pieces stacked along the bench");
+      return Optional.of(new Lamination(count.get(), stacked));
     }
 
     private double usualLeg() {
@@ -240,7 +264,9 @@ final class FrameCompletion {
                   leg.along().mm(),
                   JointPlace.Usual.GLUED);
       BenchJoint joint = JointCompletion.complete(answers, place, rail.joint);
-      return new Rail(wood, thickness, depth, centre, seat, span, joint);
+      Length proud = rail.proud.orElse(Length.ofMm(0));
+      Proudness.check(answers, at, seat, proud, place, joint);
+      return new Rail(wood, thickness, depth, centre, seat, span, proud, joint);
     }
   }
 

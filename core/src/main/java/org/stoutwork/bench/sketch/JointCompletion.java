@@ -2,14 +2,18 @@ package org.stoutwork.bench.sketch;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.stoutwork.bench.BenchJoint;
+import org.stoutwork.fastener.Peg;
 import org.stoutwork.joint.Bridle;
+import org.stoutwork.joint.DowelledButt;
 import org.stoutwork.joint.Fit;
 import org.stoutwork.joint.HalfLap;
 import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.JointFault;
 import org.stoutwork.joint.StatedSpring;
+import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.RotationalStiffness;
 import org.stoutwork.quantity.Unit;
@@ -60,46 +64,70 @@ final class JointCompletion {
         place.usual() == JointPlace.Usual.BOLTED ? JointKind.BED_BOLT : JointKind.MORTISE_AND_TENON;
     JointKind kind =
         answers.or(place.key() + ".kind", sketch.kind, usual, usual.words(), "usual in this place");
+    TenonCompletion tenon = new TenonCompletion(sizes, place, sketch);
     return switch (kind) {
-      case MORTISE_AND_TENON -> new TenonCompletion(sizes, place, sketch).tenon(fit());
+      case MORTISE_AND_TENON, THROUGH_TENON, HAUNCHED_TENON, STUB_TENON, TWIN_TENON -> {
+        JointHold hold = hold(kind);
+        yield tenon.tenon(kind, hold, fit(kind, hold));
+      }
       case BRIDLE, CORNER_BRIDLE -> bridle(kind == JointKind.CORNER_BRIDLE);
-      case BED_BOLT -> new TenonCompletion(sizes, place, sketch).bolted();
-      case LOOSE_WEDGE -> new TenonCompletion(sizes, place, sketch).looseWedge();
+      case BED_BOLT -> new BoltCompletion(sizes, place, sketch).bolted();
+      case LOOSE_WEDGE -> new WedgeCompletion(sizes, place, sketch).loose();
       case HALF_LAP -> halfLap();
-      case DOWELLED -> new TenonCompletion(sizes, place, sketch).dowelled();
+      case DOWELLED -> dowelled();
       case HOUSING -> housing();
     };
   }
 
-  private JointHold hold() {
+  private JointHold hold(JointKind kind) {
+    boolean stub = kind == JointKind.STUB_TENON;
+    JointHold usual = stub ? JointHold.DRY : JointHold.GLUED;
     return answers.or(
         place.key() + ".hold",
         sketch.hold,
-        JointHold.GLUED,
-        JointHold.GLUED.words(),
-        "the usual way");
+        usual,
+        usual.words(),
+        stub ? "a stub only keeps its place" : "the usual way");
   }
 
-  private Fit fit() {
-    return new FitCompletion(sizes, place, sketch).complete(hold());
+  private Fit fit(JointKind kind, JointHold hold) {
+    return new FitCompletion(sizes, place, sketch).complete(kind, hold);
   }
 
   private Joint bridle(boolean corner) {
     double t =
         sizes.mm("tenonThickness", sketch.tenonThickness, place.railThickness() / 3, "a third");
-    return new Bridle(t, sizes.count("tenons", sketch.tenons, 1), corner, fit());
+    int count = sizes.count("tenons", sketch.tenons, 1);
+    JointKind kind = corner ? JointKind.CORNER_BRIDLE : JointKind.BRIDLE;
+    return new Bridle(t, count, corner, fit(kind, hold(kind)));
   }
 
   private Joint halfLap() {
     double left =
         sizes.mm("lapDepth", sketch.lapDepth, place.railThickness() / 2, "half of the thickness");
-    return new HalfLap(left, hold().glued(), false);
+    return new HalfLap(left, hold(JointKind.HALF_LAP).glued(), false);
   }
 
   private Joint housing() {
     double depth =
         sizes.mm("lapDepth", sketch.lapDepth, place.postDepth() / 6, "a sixth of the post");
-    return new Housing(depth, hold().glued());
+    return new Housing(depth, hold(JointKind.HOUSING).glued());
+  }
+
+  private Joint dowelled() {
+    int count = sizes.count("dowels", sketch.dowels, 2);
+    double d =
+        sizes.mm(
+            "dowelDiameter",
+            sketch.dowelDiameter,
+            place.railThickness() / 3,
+            "a third of the rail");
+    double edge = Math.min(Math.max(2.5 * d, place.railDepth() * 0.2), place.railDepth() * 0.35);
+    double spacing = (place.railDepth() - 2 * edge) / (count - 1);
+    double half =
+        sizes.mm("dowelLength", sketch.dowelLength, 8 * d, "four diameters in each piece") / 2;
+    double inPost = sketch.dowelLength.isPresent() ? half : Math.min(place.postDepth() - 5, half);
+    return new DowelledButt(new Peg(d, TenonProportions.BEECH), count, half, inPost, spacing, edge);
   }
 
   private Optional<StatedSpring> stated() {
@@ -135,6 +163,11 @@ final class JointCompletion {
       double rounded = Math.max(1, Math.round(byDefault));
       return answers.or(
           key + "." + name, Optional.empty(), rounded, Length.ofMm(rounded).toString(), reason);
+    }
+
+    <E extends Enum<E>> E word(
+        String name, Optional<E> given, E byDefault, Function<E, String> words, String reason) {
+      return answers.or(key + "." + name, given, byDefault, words.apply(byDefault), reason);
     }
 
     int count(String name, Optional<Integer> given, int byDefault) {

@@ -6,6 +6,8 @@ public enum JointHold {
   DRY("dry"),
   WEDGED("wedged"),
   WEDGED_AND_GLUED("wedged and glued"),
+  FOX_WEDGED("fox-wedged"),
+  FOX_WEDGED_AND_GLUED("fox-wedged and glued"),
   PEGGED("pegged"),
   PEGGED_AND_GLUED("pegged and glued"),
   DRAWBORED("drawbored"),
@@ -25,12 +27,18 @@ public enum JointHold {
   boolean glued() {
     return this == GLUED
         || this == WEDGED_AND_GLUED
+        || this == FOX_WEDGED_AND_GLUED
         || this == PEGGED_AND_GLUED
         || this == DRAWBORED_AND_GLUED;
   }
 
   boolean wedged() {
-    return this == WEDGED || this == WEDGED_AND_GLUED;
+    return this == WEDGED || this == WEDGED_AND_GLUED || fox();
+  }
+
+  /** Wedged from within a blind mortise as the tenon is driven home. */
+  boolean fox() {
+    return this == FOX_WEDGED || this == FOX_WEDGED_AND_GLUED;
   }
 
   boolean pegged() {

@@ -1,8 +1,15 @@
 package org.stoutwork.bench.sketch;
 
-/** The kinds of joint that a maker can name. */
+/**
+ * The kinds of joint that a maker can name. A tenon named by its shape is a mortise and tenon with
+ * the proportions of that shape; shapes are put together by the keys of its sizes.
+ */
 public enum JointKind {
   MORTISE_AND_TENON("mortise and tenon"),
+  THROUGH_TENON("through tenon"),
+  HAUNCHED_TENON("haunched tenon"),
+  STUB_TENON("stub tenon"),
+  TWIN_TENON("twin tenon"),
   BRIDLE("bridle"),
   CORNER_BRIDLE("corner bridle"),
   BED_BOLT("stub tenon and bed bolt"),

@@ -32,6 +32,9 @@ final class JointSizeKeys {
           Map.entry("preload", "preload"),
           Map.entry("number of dowels", "dowels"),
           Map.entry("dowel diameter", "dowelDiameter"),
+          Map.entry("relish beyond the wedge", "relish"),
+          Map.entry("wedge thickness", "wedgeThickness"),
+          Map.entry("wedge width", "wedgeWidth"),
           Map.entry("depth of the housing", "lapDepth"),
           Map.entry("thickness left on the rail", "lapDepth"));
 
@@ -41,12 +44,12 @@ final class JointSizeKeys {
           "tenon height with the shoulder below", "tenonHeight",
           "peg spacing", "pegs",
           "height taken by the pegs", "pegs",
-          "washer diameter", "boltDiameter",
+          "washer diameter", "washerDiameter",
           "dowel spacing", "dowels",
           "height taken by the dowels", "dowels",
           "edge distance of the dowel", "dowelDiameter",
-          "length of dowel in the post", "dowelDiameter",
-          "length of dowel in the rail", "dowelDiameter");
+          "length of dowel in the post", "dowelLength",
+          "length of dowel in the rail", "dowelLength");
 
   private JointSizeKeys() {}
 

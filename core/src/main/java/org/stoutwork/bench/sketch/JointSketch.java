@@ -1,6 +1,9 @@
 package org.stoutwork.bench.sketch;
 
 import java.util.Optional;
+import org.stoutwork.fastener.BoltClass;
+import org.stoutwork.fastener.HoleFit;
+import org.stoutwork.quantity.Angle;
 import org.stoutwork.quantity.Force;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.RotationalStiffness;
@@ -40,6 +43,15 @@ public final class JointSketch {
   Optional<Integer> dowels = Optional.empty();
   Optional<Length> dowelDiameter = Optional.empty();
   Optional<Length> lapDepth = Optional.empty();
+  Optional<Angle> wedgeAngle = Optional.empty();
+  Optional<Length> relish = Optional.empty();
+  Optional<Length> wedgeThickness = Optional.empty();
+  Optional<Length> wedgeWidth = Optional.empty();
+  Optional<BoltClass> boltClass = Optional.empty();
+  Optional<HoleFit> boltHole = Optional.empty();
+  Optional<Length> washerDiameter = Optional.empty();
+  Optional<NutKind> nut = Optional.empty();
+  Optional<Length> dowelLength = Optional.empty();
   Optional<RotationalStiffness> stiffnessLow = Optional.empty();
   Optional<RotationalStiffness> stiffnessMean = Optional.empty();
   Optional<RotationalStiffness> stiffnessHigh = Optional.empty();
@@ -221,6 +233,60 @@ public final class JointSketch {
   /** Sets the highest stiffness, stated by you. */
   public JointSketch stiffnessHigh(RotationalStiffness value) {
     stiffnessHigh = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the included angle of a wedge, or the slope of a loose wedge. */
+  public JointSketch wedgeAngle(Angle value) {
+    wedgeAngle = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the length of tenon beyond a loose wedge. */
+  public JointSketch relish(Length value) {
+    relish = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the thickness of a loose wedge along the tenon, at mid-height. */
+  public JointSketch wedgeThickness(Length value) {
+    wedgeThickness = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the width of a loose wedge across the tenon. */
+  public JointSketch wedgeWidth(Length value) {
+    wedgeWidth = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the property class of a bolt. */
+  public JointSketch boltClass(BoltClass value) {
+    boltClass = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how wide the hole of a bolt is. */
+  public JointSketch boltHole(HoleFit value) {
+    boltHole = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the diameter of the washer under the head of a bolt. */
+  public JointSketch washerDiameter(Length value) {
+    washerDiameter = Optional.of(value);
+    return this;
+  }
+
+  /** Sets what a bed bolt is screwed into. */
+  public JointSketch nut(NutKind value) {
+    nut = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the whole length of a dowel, half of it in each piece. */
+  public JointSketch dowelLength(Length value) {
+    dowelLength = Optional.of(value);
     return this;
   }
 }

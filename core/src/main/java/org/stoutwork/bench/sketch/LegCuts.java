@@ -12,6 +12,8 @@ import org.stoutwork.bench.Rail;
 import org.stoutwork.bench.Seat;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.StretcherLine;
+import org.stoutwork.joint.Bridle;
+import org.stoutwork.joint.HalfLap;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.TenonHole;
 import org.stoutwork.joint.tenon.Mortises;
@@ -154,8 +156,12 @@ final class LegCuts {
             stretcher.endDepthMm(), stretcher.thickness().mm(), postDepth, postThickness));
   }
 
-  /** The tenons of two bays may not stand in one place. */
+  /** The tenons of two bays may not stand in one place; laps and bridles let one piece run on. */
   private void endToEnd(int k, Stretcher stretcher) {
+    Joint joint = stretcher.joint().joint();
+    if (joint instanceof HalfLap || joint instanceof Bridle) {
+      return;
+    }
     EndFrame middle = frames.get(1);
     boolean spine = stretcher.line() == StretcherLine.MIDDLE;
     Rail rail = Layout.railNear(middle, stretcher.centreAt().mm());

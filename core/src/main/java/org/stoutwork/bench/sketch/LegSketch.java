@@ -1,6 +1,7 @@
 package org.stoutwork.bench.sketch;
 
 import java.util.Optional;
+import org.stoutwork.bench.Grain;
 import org.stoutwork.quantity.Length;
 
 /**
@@ -16,6 +17,8 @@ public final class LegSketch {
   Optional<Length> across = Optional.empty();
   Optional<Length> frontInset = Optional.empty();
   Optional<Length> backInset = Optional.empty();
+  Optional<Integer> laminations = Optional.empty();
+  Optional<Grain> laminated = Optional.empty();
 
   /** Sets the wood. */
   public LegSketch wood(String value) {
@@ -44,6 +47,18 @@ public final class LegSketch {
   /** Sets the same at the back. */
   public LegSketch backInset(Length value) {
     backInset = Optional.of(value);
+    return this;
+  }
+
+  /** Sets of how many pieces a leg is glued up. */
+  public LegSketch laminations(int value) {
+    laminations = Optional.of(value);
+    return this;
+  }
+
+  /** Sets whether these are stacked along the bench or across it. */
+  public LegSketch laminated(Grain value) {
+    laminated = Optional.of(value);
     return this;
   }
 }

@@ -22,6 +22,7 @@ public final class RailSketch {
   Optional<Length> centreAt = Optional.empty();
   Optional<Seat> seat = Optional.empty();
   Optional<Length> length = Optional.empty();
+  Optional<Length> proud = Optional.empty();
   Optional<JointSketch> joint = Optional.empty();
 
   /** Sets the wood. */
@@ -77,6 +78,12 @@ public final class RailSketch {
     JointSketch part = joint.orElseGet(JointSketch::new);
     words.accept(part);
     joint = Optional.of(part);
+    return this;
+  }
+
+  /** Sets how far the rail is left proud of the end of the legs. */
+  public RailSketch proud(Length value) {
+    proud = Optional.of(value);
     return this;
   }
 }

@@ -2,6 +2,7 @@ package org.stoutwork.bench.sketch;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.Top;
@@ -41,7 +42,15 @@ final class TopCompletion {
           "screwed with %s layers".formatted(layers.size()),
           "screwed tops are covered up to two layers; glue them or say loose");
     }
-    return new Top(length, width, layers, hold, fixing(t));
+    TopEdges edges = new TopEdges(answers, width.mm());
+    return new Top(
+        length,
+        width,
+        layers,
+        hold,
+        fixing(t, layers),
+        t.endCap.map(edges::endCap),
+        t.lipping.map(edges::lipping));
   }
 
   private TopLayer single(TopSketch t) {
@@ -71,8 +80,9 @@ final class TopCompletion {
     return out;
   }
 
-  private TopFixing fixing(TopSketch t) {
+  private TopFixing fixing(TopSketch t, List<TopLayer> layers) {
     FixingSketch f = t.fixing.orElseGet(FixingSketch::new);
+    double whole = layers.stream().mapToDouble(layer -> layer.thickness().mm()).sum();
     Length screw =
         answers.length(
             "top.fixing.screwDiameter",
@@ -84,9 +94,9 @@ final class TopCompletion {
         answers.length(
             "top.fixing.threadLength",
             f.threadLength,
-            () -> 4 * screw.mm(),
+            () -> Math.min(4 * screw.mm(), 0.75 * whole),
             new Range(10, 200),
-            "four diameters of thread in the top");
+            "four diameters of thread in the top, at most three quarters of it");
     Length hole =
         answers.length(
             "top.fixing.holeDiameter",
@@ -99,6 +109,33 @@ final class TopCompletion {
       answers.fault("top.fixing.perRail", Integer.toString(perRail), "1 to 20 is allowed");
       perRail = 3;
     }
-    return new TopFixing(screw, thread, hole, perRail);
+    if (f.threadLength.isPresent() && thread.mm() >= whole) {
+      answers.fault(
+          "top.fixing.threadLength",
+          thread.toString(),
+          "less than %s, or the screws come through the top".formatted(Length.ofMm(whole)));
+    }
+    FixingScrew kind =
+        answers.or(
+            "top.fixing.screw",
+            f.screw,
+            FixingScrew.COACH_SCREW,
+            FixingScrew.COACH_SCREW.words(),
+            "the usual screw");
+    Length pilot =
+        answers.length(
+            "top.fixing.pilotDiameter",
+            f.pilotDiameter,
+            () -> kind == FixingScrew.COACH_SCREW ? screw.mm() * 2 / 3 : 0.55 * screw.mm(),
+            new Range(0, screw.mm()),
+            kind == FixingScrew.COACH_SCREW ? "two thirds of the screw" : "most of its core");
+    Length washer =
+        answers.length(
+            "top.fixing.washerDiameter",
+            f.washerDiameter,
+            () -> (kind == FixingScrew.COACH_SCREW ? 3 : 2) * screw.mm(),
+            new Range(1.2 * screw.mm(), 120),
+            kind == FixingScrew.COACH_SCREW ? "three diameters" : "a usual head");
+    return new TopFixing(screw, thread, hole, kind, pilot, washer, perRail);
   }
 }

@@ -24,6 +24,8 @@ public final class TopSketch {
   final List<LayerSketch> layers = new ArrayList<>();
   Optional<LayerHold> hold = Optional.empty();
   Optional<FixingSketch> fixing = Optional.empty();
+  Optional<EndCapSketch> endCap = Optional.empty();
+  Optional<LippingSketch> lipping = Optional.empty();
 
   /** Sets the length along the bench. */
   public TopSketch length(Length value) {
@@ -74,6 +76,22 @@ public final class TopSketch {
     FixingSketch part = fixing.orElseGet(FixingSketch::new);
     words.accept(part);
     fixing = Optional.of(part);
+    return this;
+  }
+
+  /** Describes boards across the ends; may be called again to add to it. */
+  public TopSketch endCap(Consumer<EndCapSketch> words) {
+    EndCapSketch part = endCap.orElseGet(EndCapSketch::new);
+    words.accept(part);
+    endCap = Optional.of(part);
+    return this;
+  }
+
+  /** Describes a lipping; may be called again to add to it. */
+  public TopSketch lipping(Consumer<LippingSketch> words) {
+    LippingSketch part = lipping.orElseGet(LippingSketch::new);
+    words.accept(part);
+    lipping = Optional.of(part);
     return this;
   }
 }

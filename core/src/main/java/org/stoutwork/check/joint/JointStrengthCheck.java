@@ -67,6 +67,11 @@ public final class JointStrengthCheck {
   }
 
   private String missing(JointSpot spot) {
+    return missing(inquiry, List.of(woodOf(spot.rail()), woodOf(spot.post())));
+  }
+
+  /** What the first of some woods lacks to be judged in a joint; empty if nothing. */
+  static String missing(Inquiry inquiry, List<String> woods) {
     List<DesignQuantity> needed =
         List.of(
             DesignQuantity.BENDING,
@@ -75,8 +80,11 @@ public final class JointStrengthCheck {
             DesignQuantity.COMPRESSION_PERPENDICULAR,
             DesignQuantity.SHEAR,
             DesignQuantity.DENSITY_LOW);
-    String rail = MissingValues.of(inquiry, woodOf(spot.rail()), needed);
-    return rail.isEmpty() ? MissingValues.of(inquiry, woodOf(spot.post()), needed) : rail;
+    return woods.stream()
+        .map(wood -> MissingValues.of(inquiry, wood, needed))
+        .filter(missing -> !missing.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 
   private static CheckResult notChecked(JointSpot spot, String missing) {
@@ -129,7 +137,7 @@ public final class JointStrengthCheck {
     List<Mix> out = new ArrayList<>();
     out.add(new Mix(Factors.alone(basis), null, DurationClass.PERMANENT));
     if (mean.loads().storesAnything()) {
-      out.add(new Mix(Factors.withStored(basis), null, DurationClass.LONG));
+      out.add(new Mix(Factors.withStored(basis), null, inquiry.bench().storedFor()));
     }
     Stand[] greatest = new Stand[12];
     double[] size = new double[12];

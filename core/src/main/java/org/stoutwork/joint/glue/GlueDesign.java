@@ -1,5 +1,6 @@
 package org.stoutwork.joint.glue;
 
+import org.stoutwork.joint.setting.GlueClass;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
@@ -57,6 +58,12 @@ public final class GlueDesign {
           .as("f_{g,k}*C_D/div")
           .source(Source.fromMemory("ASTM D245", "adjustment of clear-wood values"));
 
+  /** k_mod of permanent load in service classes 1 and 2, EN 1995-1-1 Table 3.1. */
+  private static final double PERMANENT_EC5 = 0.6;
+
+  /** C_D of permanent load, NDS Table 2.3.2. */
+  private static final double PERMANENT_US = 0.9;
+
   private GlueDesign() {}
 
   /** Mean value as tests give it. */
@@ -91,5 +98,35 @@ public final class GlueDesign {
     }
     pad.remark("Mean shear strength unknown: the design shear strength of the wood is used.");
     return mean(pad, GlueLine.crossed(pad, shearDesign));
+  }
+
+  /** The family with the factors of permanent load, for glues that give way under lasting load. */
+  public static StrengthFamily permanent(StrengthFamily family) {
+    if (family instanceof StrengthFamily.PartialFactors p) {
+      return new StrengthFamily.PartialFactors(
+          Math.min(p.kMod(), PERMANENT_EC5), p.gammaM(), p.gammaM2());
+    }
+    StrengthFamily.Allowable a = (StrengthFamily.Allowable) family;
+    return new StrengthFamily.Allowable(Math.min(a.loadDuration(), PERMANENT_US), a.divisor());
+  }
+
+  /**
+   * Design strength of the glue itself by its class; a line is never stronger. Written down only
+   * where it governs.
+   *
+   * @param line strength of the line by its wood, MPa
+   */
+  public static double classLimit(Pad pad, GlueClass grade, StrengthFamily family, double line) {
+    double glue = design(Pad.blank(), GlueClass.DRY_SHEAR, family);
+    if (glue >= line) {
+      return glue;
+    }
+    pad.given(
+        "f_{g,class}",
+        "shear strength that the class of the glue asks for",
+        GlueClass.DRY_SHEAR,
+        Unit.MPA,
+        Source.fromMemory(grade.words(), "thin line on beech, dry"));
+    return design(pad, GlueClass.DRY_SHEAR, family);
   }
 }

@@ -3,6 +3,7 @@ package org.stoutwork.joint.limit;
 import org.stoutwork.fastener.Documents;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.glue.GlueDesign;
+import org.stoutwork.joint.setting.Glue;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.JointSetting;
 import org.stoutwork.joint.setting.JointStrength;
@@ -72,17 +73,20 @@ public record Case(
         rail().shearMean() > 0 && post().shearMean() > 0
             ? Math.min(rail().shearMean(), post().shearMean())
             : 0;
-    if (strength.lasting() && setting.glue().creeps()) {
+    Glue glue = setting.glue();
+    if (!glue.structural()) {
       pad.remark(
-          setting.glue().name()
-              + " gives way under lasting load: take the factor of permanent load.");
+          "%s is no structural glue to EN 301 (%s): this is a result of tests, no code capacity."
+              .formatted(glue.name(), glue.grade().words()));
     }
-    if (!setting.glue().structural()) {
+    StrengthFamily rules = family();
+    if (strength.lasting() && glue.creeps()) {
       pad.remark(
-          setting.glue().name()
-              + " is no structural glue to EN 301: this is a result of tests, no code capacity.");
+          glue.name() + " gives way under lasting load: taken with the factor of permanent load.");
+      rules = GlueDesign.permanent(rules);
     }
-    return GlueDesign.crossed(pad, mean, Math.min(rail().fV(), post().fV()), family());
+    double line = GlueDesign.crossed(pad, mean, Math.min(rail().fV(), post().fV()), rules);
+    return Math.min(line, GlueDesign.classLimit(pad, glue.grade(), rules, line));
   }
 
   /** Bearing strength of the post behind the shoulder, at the rail's angle to its grain. */

@@ -7,6 +7,7 @@ import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.fastener.lateral.Embedment;
 import org.stoutwork.fastener.lateral.Johansen;
 import org.stoutwork.fastener.lateral.NdsYield;
+import org.stoutwork.fastener.placing.PilotHoles;
 import org.stoutwork.fastener.withdrawal.Heads;
 import org.stoutwork.fastener.withdrawal.ScrewWithdrawal;
 import org.stoutwork.joint.limit.JointLimit;
@@ -86,6 +87,21 @@ public final class ScrewCapacity {
         (screwing.screw() instanceof CoachScrew ? 4 : 6) * screwing.screw().diameter(),
         Unit.MM,
         Documents.nds("12.1.4, 12.1.5: 4 D for coach screws, 6 D for wood screws"));
+    return limits.list();
+  }
+
+  /**
+   * Whether the hole drilled for the thread is neither too narrow nor too wide.
+   *
+   * @param pilot diameter of the hole, mm; 0 for none
+   */
+  public static List<JointLimit> pilotHole(Screwing screwing, double pilot, boolean keepWorkings) {
+    boolean coach = screwing.screw() instanceof CoachScrew;
+    double gravity = screwing.point().gravity();
+    PilotHoles holes = coach ? PilotHoles.coachScrew(gravity) : PilotHoles.woodScrew(gravity);
+    double d = coach ? screwing.screw().diameter() : screwing.core();
+    Limits limits = new Limits(keepWorkings);
+    Pilots.rule(limits, "screw", holes, d, pilot);
     return limits.list();
   }
 

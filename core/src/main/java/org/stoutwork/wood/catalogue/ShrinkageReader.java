@@ -2,8 +2,6 @@ package org.stoutwork.wood.catalogue;
 
 import java.util.List;
 import org.stoutwork.quantity.Unit;
-import org.stoutwork.source.Mark;
-import org.stoutwork.source.Source;
 import org.stoutwork.table.Row;
 import org.stoutwork.wood.Property;
 import org.stoutwork.wood.Shrinkage;
@@ -34,7 +32,8 @@ final class ShrinkageReader {
   Shrinkage ofGroup(WoodGroup group) {
     Property radial = percent(kin.groupMean(group, "radial_pct"));
     Property tangential = percent(kin.groupMean(group, "tangential_pct"));
-    return new Shrinkage(radial, tangential, fromTotal(radial), fromTotal(tangential));
+    return new Shrinkage(
+        radial, tangential, Shrinkage.coefficient(radial), Shrinkage.coefficient(tangential));
   }
 
   private Property percent(SpeciesNames species, String column) {
@@ -52,22 +51,10 @@ final class ShrinkageReader {
     return kin.own(species.key())
         .filter(row -> row.number(column).isPresent())
         .map(row -> printed(row, column, Unit.ONE, "mark_coefficients"))
-        .orElseGet(() -> fromTotal(total));
+        .orElseGet(() -> Shrinkage.coefficient(total));
   }
 
   private static Property printed(Row row, String column, Unit unit, String mark) {
     return new Property(row.requiredNumber(column), unit, row.source(mark));
-  }
-
-  /** The handbook's linear law between 0 and 30 % moisture content, taken at 10 %. */
-  private static Property fromTotal(Property total) {
-    Mark mark = total.mark().weaker(Mark.DERIVED);
-    Source source =
-        new Source(
-            "C = 1/(3000/S - 20), Wood Handbook FPL-GTR-190 eq. 13-2 at 10 %, from S of "
-                + total.source().document(),
-            "",
-            mark);
-    return new Property(1 / (3000 / total.value() - 20), Unit.ONE, source);
   }
 }

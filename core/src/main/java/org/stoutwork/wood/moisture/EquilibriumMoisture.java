@@ -9,12 +9,14 @@ import org.stoutwork.working.Pad;
  * The moisture content that wood takes on in still air (Hailwood and Horrobin, two hydrates).
  *
  * <p>Holds for relative humidity from 0 to below 1 and temperatures from 0 to 100 °C. The constants
- * are from memory; a published evaluation of the equation (60 °C, 55 %: 8.4 %) was read.
+ * were read in a copy of the equations of the research note; so was a published evaluation (60 °C,
+ * 55 %: 8.4 %).
  */
 public final class EquilibriumMoisture {
 
   private static final Source EQUATION =
-      Source.fromMemory("Wood Handbook FPL-GTR-190 (2010)", "eq. 4-5");
+      Source.published(
+          "Simpson 1998, FPL-RN-0268", "equilibrium moisture content; Wood Handbook eq. 4-5");
 
   private static final Formula W =
       constant("W", "349 + 1.29*T + 0.0135*T^2", "molar weight of wood per sorption site");

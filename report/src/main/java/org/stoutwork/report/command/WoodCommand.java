@@ -1,11 +1,13 @@
 package org.stoutwork.report.command;
 
+import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.stoutwork.report.file.wood.Pick;
 import org.stoutwork.report.file.wood.WoodResultsWriter;
 import org.stoutwork.wood.Wood;
 import org.stoutwork.wood.catalogue.WoodCatalogue;
@@ -24,6 +26,8 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "A name may be a key, a name in use, a botanical name, or a part of one.",
+      "Among several names, one that is borne by several woods shows the one in",
+      "widest use and says so.",
       "Exit codes: 0 found, 2 no such wood or wrong arguments.",
       "",
       "Example: stoutwork wood oak-white ash-white --at \"9 %%\""
@@ -59,7 +63,8 @@ final class WoodCommand implements Callable<Integer> {
   public Integer call() throws Ending {
     OptionalDouble moisture = moisture();
     WoodCatalogue catalogue = WoodCatalogue.load();
-    List<Wood> woods = woods(catalogue);
+    List<Pick> choices = new ArrayList<>();
+    List<Wood> woods = woods(catalogue, choices);
     boolean isList = names.isEmpty() || (names.size() == 1 && woods.size() > 1);
     if (isList && moisture.isPresent()) {
       throw new Ending(
@@ -67,8 +72,10 @@ final class WoodCommand implements Callable<Integer> {
     }
     Target target = results == null ? null : Target.of(results);
     if (target != null) {
-      target.write(WoodResultsWriter.json(woods, moisture), console);
+      target.write(WoodResultsWriter.json(woods, choices, moisture), console);
     }
+    choices.forEach(
+        choice -> WoodTable.wrap("", choice.sentence()).forEach(people(target)::println));
     if (target == null || !target.isOut()) {
       List<String> lines = isList ? WoodLists.lines(woods) : WoodTable.lines(woods, moisture);
       lines.forEach(console.out()::println);
@@ -77,7 +84,12 @@ final class WoodCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private List<Wood> woods(WoodCatalogue catalogue) throws Ending {
+  private PrintStream people(Target target) {
+    return console.people(target != null && target.isOut());
+  }
+
+  /** The woods to show; where a name among several is borne by more than one, a choice is noted. */
+  private List<Wood> woods(WoodCatalogue catalogue, List<Pick> choices) throws Ending {
     WoodSearch search = new WoodSearch(catalogue);
     if (names.isEmpty()) {
       return catalogue.all();
@@ -87,7 +99,11 @@ final class WoodCommand implements Callable<Integer> {
     }
     List<Wood> woods = new ArrayList<>();
     for (String name : names) {
-      woods.add(search.one(name));
+      Pick pick = search.one(name);
+      woods.add(pick.wood());
+      if (pick.isChoice()) {
+        choices.add(pick);
+      }
     }
     return woods.stream().distinct().toList();
   }

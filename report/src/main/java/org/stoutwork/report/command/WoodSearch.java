@@ -3,6 +3,7 @@ package org.stoutwork.report.command;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.stoutwork.report.file.wood.Pick;
 import org.stoutwork.wood.Wood;
 import org.stoutwork.wood.catalogue.Lookup;
 import org.stoutwork.wood.catalogue.WoodCatalogue;
@@ -40,18 +41,19 @@ final class WoodSearch {
   }
 
   /**
-   * The one wood that the text means.
+   * The one wood that stands for the text beside others: the one it means, or of several that bear
+   * the name the one in widest use.
    *
-   * @throws Ending with the names it could mean when there are none or several
+   * @throws Ending with the names it could mean when it is no whole name
    */
-  Wood one(String asked) throws Ending {
+  Pick one(String asked) throws Ending {
     List<Wood> matches = matches(asked);
-    if (matches.size() > 1) {
+    if (matches.size() > 1 && !(catalogue.find(asked) instanceof Lookup.Ambiguous)) {
       throw new Ending(
           ExitCode.BAD_INPUT,
           "\"%s\" could be any of these; say which:\n%s".formatted(asked, lines(matches)));
     }
-    return matches.get(0);
+    return new Pick(asked, matches.get(0), matches.subList(1, matches.size()));
   }
 
   private List<Wood> holding(String asked) {

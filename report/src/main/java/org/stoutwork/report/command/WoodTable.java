@@ -13,6 +13,7 @@ import org.stoutwork.report.file.wood.WoodFact;
 import org.stoutwork.report.file.wood.WoodFacts;
 import org.stoutwork.wood.Species;
 import org.stoutwork.wood.Wood;
+import org.stoutwork.wood.moisture.ClearMeans;
 
 /** Everything that is known of woods, one beside the other, within 80 columns. */
 final class WoodTable {
@@ -127,25 +128,34 @@ final class WoodTable {
       lines.add("dry: air-dry, near 12 % moisture content. Means of small clear specimens");
       lines.add("say nothing about knots and are not design values.");
     }
+    if (moisture.isPresent() && moisture.getAsDouble() < ClearMeans.DRIEST) {
+      lines.add("Below 8 % no further gain in strength is counted: means are those at 8 %.");
+    }
     boolean unmoved = woods.stream().anyMatch(wood -> !(wood instanceof Species));
     if (moisture.isPresent() && unmoved) {
       lines.add("Values of strength classes and sheets are not given by moisture content.");
     }
   }
 
-  /** Breaks a text between words; lines after the first begin further in. */
   private void wrapped(String indent, String text) {
+    lines.addAll(wrap(indent, text));
+  }
+
+  /** Breaks a text between words; lines after the first begin further in. */
+  static List<String> wrap(String indent, String text) {
+    List<String> wrapped = new ArrayList<>();
     StringBuilder line = new StringBuilder(indent);
     boolean fresh = true;
     for (String word : text.split(" ", -1)) {
       if (!fresh && line.length() + 1 + word.length() > WIDTH) {
-        lines.add(line.toString());
+        wrapped.add(line.toString());
         line = new StringBuilder(" ".repeat(indent.length() + 2));
         fresh = true;
       }
       line.append(fresh ? "" : " ").append(word);
       fresh = false;
     }
-    lines.add(line.toString());
+    wrapped.add(line.toString());
+    return wrapped;
   }
 }

@@ -16,6 +16,7 @@ import org.stoutwork.report.drawing.Point;
 import org.stoutwork.report.drawing.Sketch;
 import org.stoutwork.report.drawing.Stroke;
 import org.stoutwork.report.drawing.TextMeasure;
+import org.stoutwork.report.drawing.draughting.DimensionRows;
 import org.stoutwork.report.drawing.draughting.View;
 import org.stoutwork.report.drawing.draughting.ViewTitle;
 

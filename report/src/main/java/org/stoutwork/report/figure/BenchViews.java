@@ -20,6 +20,7 @@ import org.stoutwork.report.drawing.Mark;
 import org.stoutwork.report.drawing.Point;
 import org.stoutwork.report.drawing.Sketch;
 import org.stoutwork.report.drawing.TextMeasure;
+import org.stoutwork.report.drawing.draughting.DimensionRows;
 import org.stoutwork.report.units.Amounts;
 
 /**

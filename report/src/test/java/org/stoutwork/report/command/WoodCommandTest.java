@@ -130,13 +130,69 @@ class WoodCommandTest {
   }
 
   @Test
-  void a_name_that_could_be_several_is_no_column() {
-    Run run = run("ash-white", "oak");
+  void names_that_several_woods_bear_are_compared_by_the_one_in_widest_use() {
+    Run run = run("ash", "beech", "oak");
+    assertEquals(ExitCode.DONE, run.exitCode());
+    assertEquals("", run.err());
+    List<String> lines = run.out().lines().toList();
+    assertEquals(
+        List.of(
+            "\"ash\" is several woods: ash-white is shown; it could also be ash-european,",
+            "  ash-black, ash-blue, ash-green and 1 more."),
+        lines.subList(0, 2));
+    assertTrue(lines.stream().anyMatch(l -> l.startsWith("A  ash-white:")), run.out());
+    assertTrue(lines.stream().anyMatch(l -> l.startsWith("B  beech-")), run.out());
+    assertTrue(lines.stream().anyMatch(l -> l.startsWith("C  oak-")), run.out());
+    lines.forEach(l -> assertTrue(l.codePointCount(0, l.length()) <= 80, l));
+  }
+
+  @Test
+  void a_choice_is_said_beside_the_json_and_in_it() throws IOException {
+    Run run = run("C24", "oak", "--results", "-");
+    assertEquals(ExitCode.DONE, run.exitCode());
+    assertTrue(run.err().startsWith("\"oak\" is several woods: oak-northern-red is shown;"));
+    JsonNode choice = new ObjectMapper().readTree(run.out()).at("/choices/0");
+    assertEquals("oak", choice.get("asked").asText());
+    assertEquals("oak-northern-red", choice.get("shown").asText());
+    assertEquals("oak-white", choice.at("/couldAlsoBe/0").asText());
+    assertEquals(18, choice.get("couldAlsoBe").size());
+  }
+
+  @Test
+  void a_part_of_a_name_that_fits_several_woods_is_no_column() {
+    Run run = run("ash-white", "beec");
     assertEquals(ExitCode.BAD_INPUT, run.exitCode());
     assertEquals("", run.out());
     assertTrue(
-        run.err().startsWith("\"oak\" could be any of these; say which:\n  oak-northern-red"));
-    assertTrue(run.err().strip().endsWith("and 9 more"), run.err());
+        run.err().startsWith("\"beec\" could be any of these; say which:\n  beech-"), run.err());
+  }
+
+  @Test
+  void one_ambiguous_name_alone_asks_which() {
+    Run run = run("oak");
+    assertEquals(ExitCode.DONE, run.exitCode());
+    assertTrue(run.out().startsWith("Species:"), run.out());
+    assertTrue(run.out().contains("oak-european"), run.out());
+  }
+
+  @Test
+  void below_8_percent_the_limit_of_the_law_is_said() {
+    Run dry = run("oak-white", "--at", "6");
+    assertTrue(dry.out().contains("Below 8 % no further gain in strength is counted"), dry.out());
+    assertFalse(run("oak-white", "--at", "8").out().contains("Below 8 %"));
+    String bending = "bending strength at %s % MPa 127";
+    assertTrue(
+        dry.out().lines().anyMatch(l -> words(l).equals(bending.replace("%s", "6"))), dry.out());
+  }
+
+  @Test
+  void a_mean_worked_out_from_published_values_is_marked_derived() {
+    Run run = run("ash-white", "--at", "9");
+    assertTrue(
+        run.out()
+            .contains(
+                "worked out at 9 % moisture content from the values named here" + " (derived):"),
+        run.out());
   }
 
   @ParameterizedTest

@@ -2,6 +2,7 @@ package org.stoutwork.reference.wood;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,9 @@ import org.stoutwork.wood.time.UsDuration;
 
 /** Single values of the other wood tables, each against the document beside it. */
 class WoodTableSpotTest {
+
+  private static final List<String> SHRINKAGE_COLUMNS =
+      List.of("radial_pct", "tangential_pct", "volumetric_pct", "C_R_per_pct_MC", "C_T_per_pct_MC");
 
   private final TimeFactors factors = TimeFactors.load();
 
@@ -40,6 +44,32 @@ class WoodTableSpotTest {
       compared++;
     }
     assertEquals(48, compared);
+  }
+
+  @Test
+  void shrinkage_agrees_cell_by_cell_with_the_pages_of_the_handbook_that_were_read() {
+    int compared = 0;
+    for (Row page : Table.beside(getClass(), "shrinkage-handbook.csv").rows()) {
+      Row ours = shrinkageOf(page.required("key"));
+      for (String column : SHRINKAGE_COLUMNS) {
+        if (page.number(column).isPresent()) {
+          assertEquals(
+              page.requiredNumber(column),
+              ours.requiredNumber(column),
+              1e-12,
+              "%s %s".formatted(page.text("key"), column));
+          compared++;
+        }
+      }
+    }
+    assertEquals(305, compared);
+  }
+
+  private static Row shrinkageOf(String key) {
+    return Table.beside(Wood.class, "shrinkage.csv").rows().stream()
+        .filter(row -> row.required("key").equals(key))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** EN 1995-1-1:2004 Table 3.1, as reproduced in a design manual of a professional body. */

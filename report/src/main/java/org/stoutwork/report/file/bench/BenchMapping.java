@@ -6,6 +6,7 @@ import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.Duty;
 import org.stoutwork.bench.Footing;
 import org.stoutwork.bench.sketch.BenchSketch;
+import org.stoutwork.joint.setting.GlueKind;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.report.file.field.Fields;
 import org.stoutwork.report.file.field.Got;
@@ -74,6 +75,7 @@ final class BenchMapping {
     Take.value(file.wholeNumber("pupils", 0, MOST_PUPILS), sketch::pupils);
     Take.value(
         file.scalar("footing", WordKinds.of(Footing.class, Footing::words)), sketch::footing);
+    Take.value(file.scalar("glue", WordKinds.of(GlueKind.class, GlueKind::words)), sketch::glue);
     Take.value(
         file.scalar("basis", WordKinds.of(BasisChoice.class, BasisChoice::words)), sketch::basis);
   }

@@ -1,6 +1,8 @@
 package org.stoutwork.report.file.bench;
 
 import java.util.Map;
+import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.Lamination;
 import org.stoutwork.bench.Seat;
 import org.stoutwork.bench.sketch.EndFrameSketch;
 import org.stoutwork.bench.sketch.FootSketch;
@@ -37,11 +39,15 @@ final class EndFrameMapping {
     Take.value(lengths.size(fields, "across"), legs::across);
     Take.value(lengths.place(fields, "frontInset"), legs::frontInset);
     Take.value(lengths.place(fields, "backInset"), legs::backInset);
+    Take.value(fields.wholeNumber("laminations", 2, Lamination.MOST), legs::laminations);
+    Take.value(
+        fields.scalar("laminated", WordKinds.of(Grain.class, Grain::words)), legs::laminated);
   }
 
   private void topRail(Fields fields, RailSketch rail) {
     Take.value(fields.scalar("seat", seat()), rail::seat);
     Take.value(lengths.size(fields, "length"), rail::length);
+    Take.value(lengths.place(fields, "proud"), rail::proud);
     rail(fields, rail);
   }
 

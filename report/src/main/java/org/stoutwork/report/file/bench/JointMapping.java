@@ -5,7 +5,6 @@ import java.util.function.Consumer;
 import org.stoutwork.bench.sketch.JointHold;
 import org.stoutwork.bench.sketch.JointKind;
 import org.stoutwork.bench.sketch.JointSketch;
-import org.stoutwork.quantity.Force;
 import org.stoutwork.quantity.RotationalStiffness;
 import org.stoutwork.report.file.field.Fields;
 import org.stoutwork.report.file.field.Got;
@@ -84,49 +83,14 @@ final class JointMapping {
   private void sizes(Fields fields, JointSketch joint) {
     Take.value(fields.scalar("kind", KIND), joint::kind);
     Take.value(fields.scalar("hold", HOLD), joint::hold);
-    tenon(fields, joint);
-    pegs(fields, joint);
-    bolts(fields, joint);
-    Take.value(fields.wholeNumber("dowels", 2, 8), joint::dowels);
-    Take.value(lengths.size(fields, "dowelDiameter"), joint::dowelDiameter);
+    JointSizes sizes = new JointSizes(lengths);
+    sizes.tenon(fields, joint);
+    sizes.wedges(fields, joint);
+    sizes.pegs(fields, joint);
+    sizes.bolts(fields, joint);
+    sizes.dowels(fields, joint);
     Take.value(lengths.size(fields, "lapDepth"), joint::lapDepth);
     fields.either("stiffness", "a stiffness", value -> stiffness(value, joint)).optional();
-  }
-
-  private void tenon(Fields fields, JointSketch joint) {
-    Take.value(lengths.size(fields, "tenonHeight"), joint::tenonHeight);
-    Take.value(lengths.size(fields, "tenonThickness"), joint::tenonThickness);
-    Take.value(lengths.size(fields, "tenonLength"), joint::tenonLength);
-    Take.value(lengths.place(fields, "shoulderBelow"), joint::shoulderBelow);
-    Take.value(fields.wholeNumber("tenons", 1, 2), joint::tenons);
-    Take.value(fields.yesNo("through"), joint::through);
-    Take.value(lengths.size(fields, "haunchHeight"), joint::haunchHeight);
-    Take.value(lengths.size(fields, "haunchLength"), joint::haunchLength);
-    Take.value(lengths.place(fields, "play"), joint::play);
-    wedges(fields, joint);
-  }
-
-  private void wedges(Fields fields, JointSketch joint) {
-    Take.value(fields.wholeNumber("wedges", 1, 2), joint::wedges);
-    Take.value(lengths.size(fields, "kerfDepth"), joint::kerfDepth);
-    Take.value(lengths.size(fields, "kerfFromEdge"), joint::kerfFromEdge);
-    Take.value(lengths.place(fields, "wedgeSpread"), joint::wedgeSpread);
-  }
-
-  private void pegs(Fields fields, JointSketch joint) {
-    Take.value(lengths.size(fields, "pegDiameter"), joint::pegDiameter);
-    Take.value(fields.wholeNumber("pegs", 1, 4), joint::pegs);
-    Take.value(lengths.place(fields, "drawboreOffset"), joint::drawboreOffset);
-    Take.value(lengths.size(fields, "pegFromShoulder"), joint::pegFromShoulder);
-  }
-
-  private void bolts(Fields fields, JointSketch joint) {
-    Take.value(fields.wholeNumber("bolts", 1, 2), joint::bolts);
-    Take.value(lengths.size(fields, "boltDiameter"), joint::boltDiameter);
-    Take.value(lengths.size(fields, "boltSpacing"), joint::boltSpacing);
-    Take.value(lengths.size(fields, "nutFromEnd"), joint::nutFromEnd);
-    Take.value(
-        fields.quantity("preload", Quantities.force().atLeast(Force.ofNewtons(0))), joint::preload);
   }
 
   private static Got<Boolean> stiffness(Value value, JointSketch joint) {

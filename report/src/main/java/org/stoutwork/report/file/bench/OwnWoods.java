@@ -1,6 +1,7 @@
 package org.stoutwork.report.file.bench;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -10,8 +11,6 @@ import java.util.stream.Collectors;
 import org.stoutwork.report.file.field.Fields;
 import org.stoutwork.report.file.field.Got;
 import org.stoutwork.report.file.field.Kind;
-import org.stoutwork.wood.ClearProperty;
-import org.stoutwork.wood.Property;
 import org.stoutwork.wood.Species;
 import org.stoutwork.wood.Wood;
 import org.stoutwork.wood.WoodGroup;
@@ -25,6 +24,8 @@ import org.stoutwork.wood.catalogue.WoodCatalogue;
 final class OwnWoods {
 
   private static final int NEAREST = 3;
+  private static final List<OwnValue> HEAVINESS =
+      List.of(OwnValue.SPECIFIC_GRAVITY, OwnValue.DENSITY);
 
   private final Set<String> named = new HashSet<>();
   private WoodCatalogue woods;
@@ -44,15 +45,15 @@ final class OwnWoods {
     Got<String> source = fields.text("source").required();
     List<Value> values = new ArrayList<>();
     for (OwnValue what : OwnValue.values()) {
-      Take.value(what.field(fields), number -> values.add(new Value(what.property(), number)));
+      Take.value(what.field(fields), number -> values.add(new Value(what, number)));
     }
     if (name.isThere() && group.isThere() && isNew(fields, name.get())) {
-      start(fields, name.get(), group.get(), values)
+      start(fields, name.get(), group.get())
           .ifPresent(species -> add(fields, species, source, values));
     }
   }
 
-  private record Value(ClearProperty what, double number) {}
+  private record Value(OwnValue what, double number) {}
 
   private static Kind<WoodGroup> group() {
     return WordKinds.of(WoodGroup.class, WoodGroup::words);
@@ -67,8 +68,7 @@ final class OwnWoods {
   }
 
   /** The species to which the values are added: the known one of that name, or a blank one. */
-  private Optional<Species> start(
-      Fields fields, String name, Optional<WoodGroup> group, List<Value> values) {
+  private Optional<Species> start(Fields fields, String name, Optional<WoodGroup> group) {
     Lookup lookup = woods.find(name);
     if (lookup.wood().isPresent()) {
       return known(fields, lookup.wood().get(), group);
@@ -82,7 +82,7 @@ final class OwnWoods {
           "");
       return Optional.empty();
     }
-    return blank(fields, name, group, values, lookup);
+    return blank(fields, name, group, lookup);
   }
 
   private static Optional<Species> known(Fields fields, Wood wood, Optional<WoodGroup> group) {
@@ -107,15 +107,16 @@ final class OwnWoods {
   }
 
   private Optional<Species> blank(
-      Fields fields, String name, Optional<WoodGroup> group, List<Value> values, Lookup lookup) {
-    boolean weighed = values.stream().anyMatch(v -> v.what() == ClearProperty.SPECIFIC_GRAVITY);
+      Fields fields, String name, Optional<WoodGroup> group, Lookup lookup) {
+    boolean weighed = HEAVINESS.stream().anyMatch(value -> fields.has(value.key()));
     String why = "a wood that is not in the tables needs ";
     String near = lookup instanceof Lookup.Unknown unknown ? nearest(unknown) : "";
     if (group.isEmpty()) {
       fields.fault("group", "is missing", why + "hardwood or softwood", near);
     }
-    if (!weighed && !fields.has("specificGravity")) {
-      fields.fault("specificGravity", "is missing", why + "at least this value", near);
+    if (!weighed) {
+      fields.fault(
+          "specificGravity", "is missing", why + "at least this value, or a density", near);
     }
     return group.map(g -> woods.blankSpecies(slug(name), name, g));
   }
@@ -140,13 +141,20 @@ final class OwnWoods {
     if (!source.isThere()) {
       return;
     }
-    if (values.isEmpty()) {
+    if (Arrays.stream(OwnValue.values()).noneMatch(value -> fields.has(value.key()))) {
       fields.fault("has no values", "give at least one, such as `modulus: 11.2 GPa`", "");
+    }
+    if (HEAVINESS.stream().allMatch(value -> fields.has(value.key()))) {
+      fields.fault(
+          OwnValue.DENSITY.key(),
+          "stands beside a specific gravity",
+          "the two say the same; give one of them",
+          "");
+      return;
     }
     Species species = start;
     for (Value value : values) {
-      Property yours = Property.yours(value.number(), value.what().unit(), source.get());
-      species = species.withDry(value.what(), yours);
+      species = value.what().give(species, value.number(), source.get());
     }
     woods = woods.with(species);
   }

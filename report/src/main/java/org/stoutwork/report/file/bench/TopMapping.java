@@ -1,9 +1,14 @@
 package org.stoutwork.report.file.bench;
 
+import java.util.Map;
+import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.Lipping;
 import org.stoutwork.bench.sketch.BenchSketch;
+import org.stoutwork.bench.sketch.EndCapSketch;
 import org.stoutwork.bench.sketch.FixingSketch;
 import org.stoutwork.bench.sketch.LayerSketch;
+import org.stoutwork.bench.sketch.LippingSketch;
 import org.stoutwork.bench.sketch.TopSketch;
 import org.stoutwork.report.file.field.Fields;
 import org.stoutwork.report.file.field.Kind;
@@ -12,6 +17,14 @@ import org.stoutwork.report.file.field.Kind;
 final class TopMapping {
 
   private static final int MOST_SCREWS = 20;
+  private static final Kind<FixingScrew> SCREW =
+      WordKinds.of(FixingScrew.class, FixingScrew::words);
+  private static final Kind<Boolean> CAP_HOLD =
+      WordKinds.of(Map.of("glued", true, "glued in the middle", false));
+  private static final Kind<Boolean> LIPPING_HOLD =
+      WordKinds.of(Map.of("glued", false, "nailed", true));
+  private static final Kind<Lipping.Edges> EDGES =
+      WordKinds.of(Lipping.Edges.class, Lipping.Edges::words);
 
   private final Lengths lengths;
 
@@ -32,6 +45,8 @@ final class TopMapping {
     Take.someParts(fields, "layers", (place, layer) -> top.layer(sketch -> layer(layer, sketch)));
     Take.value(HoldKind.field(fields, "hold", lengths), top::hold);
     Take.part(fields, "fixing", fixing -> top.fixing(sketch -> fixing(fixing, sketch)));
+    Take.part(fields, "endCap", cap -> top.endCap(sketch -> endCap(cap, sketch)));
+    Take.part(fields, "lipping", lip -> top.lipping(sketch -> lipping(lip, sketch)));
   }
 
   private void layer(Fields fields, LayerSketch layer) {
@@ -44,7 +59,26 @@ final class TopMapping {
     Take.value(lengths.size(fields, "screwDiameter"), fixing::screwDiameter);
     Take.value(lengths.size(fields, "threadLength"), fixing::threadLength);
     Take.value(lengths.size(fields, "holeDiameter"), fixing::holeDiameter);
+    Take.value(fields.scalar("screw", SCREW), fixing::screw);
+    Take.value(lengths.place(fields, "pilotDiameter"), fixing::pilotDiameter);
+    Take.value(lengths.size(fields, "washerDiameter"), fixing::washerDiameter);
     Take.value(fields.wholeNumber("perRail", 1, MOST_SCREWS), fixing::perRail);
+  }
+
+  private void endCap(Fields fields, EndCapSketch cap) {
+    Take.value(lengths.size(fields, "width"), cap::width);
+    Take.value(fields.scalar("hold", CAP_HOLD), cap::glued);
+    Take.value(lengths.place(fields, "slot"), cap::slot);
+  }
+
+  private void lipping(Fields fields, LippingSketch lipping) {
+    Take.value(fields.scalar("edges", EDGES), lipping::edges);
+    Take.value(lengths.size(fields, "thickness"), lipping::thickness);
+    Take.value(fields.scalar("hold", LIPPING_HOLD), lipping::nailed);
+    Take.value(lengths.size(fields, "nailDiameter"), lipping::nailDiameter);
+    Take.value(lengths.size(fields, "nailLength"), lipping::nailLength);
+    Take.value(lengths.size(fields, "nailSpacing"), lipping::nailSpacing);
+    Take.value(lengths.place(fields, "pilotDiameter"), lipping::pilotDiameter);
   }
 
   private static Kind<Grain> grain() {

@@ -8,6 +8,6 @@
  *
  * <p>Uses {@code file.tree} and {@code file.field}, and of the core {@code quantity}, {@code wood},
  * {@code wood.time}, {@code wood.moisture}, {@code wood.grade}, {@code wood.catalogue}, {@code
- * bench} and {@code bench.sketch}.
+ * fastener}, {@code joint.setting}, {@code bench} and {@code bench.sketch}.
  */
 package org.stoutwork.report.file.bench;

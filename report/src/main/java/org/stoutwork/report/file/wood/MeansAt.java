@@ -58,7 +58,7 @@ final class MeansAt {
       return Optional.empty();
     }
     String at = "at " + Writing.number(moisture, 3) + " %";
-    Mark mark = Mark.DERIVED.weaker(pad.working().weakestMark());
+    Mark mark = pad.working().weakestMark().ofWorkedOut();
     Source source =
         new Source("worked out " + at + " moisture content from the values named here", "", mark);
     return Optional.of(

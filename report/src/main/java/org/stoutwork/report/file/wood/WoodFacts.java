@@ -85,6 +85,8 @@ public final class WoodFacts {
       String key = "class" + capital(camel(what));
       add(facts, key, what.meaning(), "", one.value(what));
     }
+    String crack = "k_cr, part of the width in shear";
+    add(facts, "classCrackFactor", crack, "", StrengthClass.CRACK_FACTOR);
     return facts;
   }
 

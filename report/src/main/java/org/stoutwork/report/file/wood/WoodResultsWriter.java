@@ -19,10 +19,11 @@ public final class WoodResultsWriter {
    * Writes woods with all that is known of them.
    *
    * @param woods in the order in which they are written
+   * @param choices those among them that were taken for a name which others bear too
    * @param moisture content at which means are wanted as well, %
    * @return the text, ending in a newline
    */
-  public static String json(List<Wood> woods, OptionalDouble moisture) {
+  public static String json(List<Wood> woods, List<Pick> choices, OptionalDouble moisture) {
     Map<String, String> units = new LinkedHashMap<>();
     for (Wood wood : woods) {
       WoodFacts.of(wood, moisture)
@@ -32,6 +33,9 @@ public final class WoodResultsWriter {
         out -> {
           out.put("schemaVersion", SCHEMA_VERSION);
           out.object("units", u -> units.forEach((key, unit) -> u.put(key, symbol(unit))));
+          if (!choices.isEmpty()) {
+            out.objects("choices", choices, WoodResultsWriter::choice);
+          }
           out.objects("woods", woods, (one, wood) -> wood(one, wood, moisture));
         });
   }
@@ -47,6 +51,12 @@ public final class WoodResultsWriter {
     out.put("kind", wood.kind());
     out.put("product", wood.product().words());
     out.objects("properties", WoodFacts.of(wood, moisture), WoodResultsWriter::fact);
+  }
+
+  private static void choice(JsonOut out, Pick pick) {
+    out.put("asked", pick.asked());
+    out.put("shown", pick.wood().key());
+    out.texts("couldAlsoBe", pick.others().stream().map(Wood::key).toList());
   }
 
   private static void fact(JsonOut out, WoodFact fact) {

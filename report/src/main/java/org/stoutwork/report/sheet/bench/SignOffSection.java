@@ -41,6 +41,7 @@ final class SignOffSection {
   private static Table contents() {
     String[][] lines = {
       {"Drawing and list of parts", "drawing"},
+      {"Joints", "joints-drawn"},
       {"All checks; what was not checked", "checks"},
       {"Shapes and diagrams", "shapes"},
       {"Workings of what governs", "workings"},
@@ -57,11 +58,12 @@ final class SignOffSection {
                 Column.share(1, ""),
                 Column.mm(13, "Page").right())
             .dense();
-    int half = lines.length / 2;
+    int half = (lines.length + 1) / 2;
     for (int i = 0; i < half; i++) {
       String[] left = lines[i];
-      String[] right = lines[i + half];
-      table.row(title(left), page(left), "", title(right), page(right));
+      boolean more = i + half < lines.length;
+      String[] right = more ? lines[i + half] : left;
+      table.row(title(left), page(left), "", more ? title(right) : "", more ? page(right) : "");
     }
     return table.build();
   }

@@ -6,18 +6,29 @@ import java.util.Locale;
 
 /**
  * Puts bands on pages. Bands that hold on to each other are tried as a group; a group that no page
- * can hold is parted at its weakest bonds.
+ * can hold is parted at its weakest bonds. A last page that would carry a few lines only takes some
+ * from the page before it.
  */
 final class Paginator {
 
   private static final double SLACK = 1e-6;
 
+  /** Share of a page below which the last one is filled up from the page before it. */
+  private static final double THIN = 0.25;
+
+  /** Shares of the page before that are tried in turn to fill up a thin last page. */
+  private static final double[] SHORTER = {0.9, 0.8, 0.7, 0.6, 0.5};
+
   private final double height;
+  private final int shortened;
+  private final double share;
   private final List<List<PlacedBand>> pages = new ArrayList<>();
   private double used;
 
-  private Paginator(double height) {
+  private Paginator(double height, int shortened, double share) {
     this.height = height;
+    this.shortened = shortened;
+    this.share = share;
     pages.add(new ArrayList<>());
   }
 
@@ -31,18 +42,37 @@ final class Paginator {
 
   /** The bands of every page in a column of the given height. */
   static List<List<PlacedBand>> pages(List<Band> bands, double height) {
-    Paginator paginator = new Paginator(height);
-    for (List<Band> group : parted(bands, Bond.FREE)) {
-      paginator.place(group);
+    List<List<Band>> groups = parted(bands, Bond.FREE);
+    Paginator whole = filled(groups, new Paginator(height, -1, 1));
+    int last = whole.pages.size() - 1;
+    if (last == 0 || whole.used >= THIN * height) {
+      return whole.pages;
     }
-    return paginator.pages;
+    for (double share : SHORTER) {
+      Paginator other = filled(groups, new Paginator(height, last - 1, share));
+      if (other.pages.size() == whole.pages.size() && other.used >= THIN * height) {
+        return other.pages;
+      }
+    }
+    return whole.pages;
+  }
+
+  private static Paginator filled(List<List<Band>> groups, Paginator paginator) {
+    groups.forEach(paginator::place);
+    return paginator;
+  }
+
+  /** Height up to which the present page is filled with more than one group. */
+  private double limit() {
+    boolean shorter = pages.size() - 1 == shortened && !current().isEmpty();
+    return shorter ? share * height : height;
   }
 
   private void place(List<Band> group) {
     if (group.get(0).newPage() && !current().isEmpty()) {
       turn();
     }
-    if (used + heightOf(group, current().isEmpty()) <= height + SLACK) {
+    if (used + heightOf(group, current().isEmpty()) <= limit() + SLACK) {
       group.forEach(this::put);
     } else if (heightOf(group, true) <= height + SLACK) {
       turn();

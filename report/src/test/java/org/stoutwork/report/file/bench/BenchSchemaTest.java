@@ -29,10 +29,16 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.stoutwork.bench.ActionKind;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.Duty;
+import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.bench.Footing;
+import org.stoutwork.bench.Lipping;
 import org.stoutwork.bench.sketch.JointHold;
 import org.stoutwork.bench.sketch.JointKind;
+import org.stoutwork.bench.sketch.NutKind;
 import org.stoutwork.bench.sketch.WeightKind;
+import org.stoutwork.fastener.BoltClass;
+import org.stoutwork.fastener.HoleFit;
+import org.stoutwork.joint.setting.GlueKind;
 import org.stoutwork.report.file.bench.BrokenBench.Refusal;
 import org.stoutwork.report.file.tree.SourceText;
 import org.stoutwork.report.file.tree.UnreadableFile;
@@ -93,6 +99,13 @@ class BenchSchemaTest {
     assertEquals(words("/properties/duty/enum"), all(Duty.values(), Duty::words));
     assertEquals(words("/properties/footing/enum"), all(Footing.values(), Footing::words));
     assertEquals(words("/properties/basis/enum"), all(BasisChoice.values(), BasisChoice::words));
+    assertEquals(words("/properties/glue/enum"), all(GlueKind.values(), GlueKind::words));
+    assertEquals(
+        words("/$defs/top/properties/lipping/properties/edges/enum"),
+        all(Lipping.Edges.values(), Lipping.Edges::words));
+    assertEquals(
+        words("/$defs/top/properties/fixing/properties/screw/enum"),
+        all(FixingScrew.values(), FixingScrew::words));
     assertEquals(
         words("/$defs/action/properties/kind/enum"), all(ActionKind.values(), ActionKind::words));
     assertEquals(
@@ -103,6 +116,9 @@ class BenchSchemaTest {
     String joint = "/$defs/joint/anyOf/1/properties/";
     assertEquals(words(joint + "kind/enum"), all(JointKind.values(), JointKind::words));
     assertEquals(words(joint + "hold/enum"), all(JointHold.values(), JointHold::words));
+    assertEquals(words(joint + "boltHole/enum"), all(HoleFit.values(), HoleFit::words));
+    assertEquals(words(joint + "boltClass/enum"), all(BoltClass.values(), BoltClass::words));
+    assertEquals(words(joint + "nut/enum"), all(NutKind.values(), NutKind::words));
     assertEquals(
         words("/properties/air/properties/climate/enum"),
         all(Climate.presets().toArray(new Climate[0]), Climate::key));

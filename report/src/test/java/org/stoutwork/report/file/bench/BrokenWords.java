@@ -16,7 +16,7 @@ final class BrokenWords {
             "  thicknes: 64",
             Refusal.BOTH,
             "bench.yaml:8:3  top.thicknes is no key known here; known are length,"
-                + " width, thickness, wood, grain, layers, hold, fixing. Did you mean"
+                + " width, thickness, wood, grain, layers, hold, fixing, endCap, lipping. Did you mean"
                 + " \"thickness\"?"),
         BrokenBench.with(
             "a key in the wrong case",
@@ -32,8 +32,8 @@ final class BrokenWords {
             Refusal.BOTH,
             "bench.yaml:5:1  thickness is no key known here; known are"
                 + " schemaVersion, bench, units, height, wood, gradedAs, growth,"
-                + " grainRun, duty, pupils, footing, basis, air, people, top,"
-                + " everyEndFrame and others. \"thickness\" belongs one level down, in top."),
+                + " grainRun, duty, pupils, footing, glue, basis, air, people, top"
+                + " and others. \"thickness\" belongs one level down, in top."),
         BrokenBench.with(
             "a list in the place of a length",
             "  length: 1700",
@@ -132,8 +132,9 @@ final class BrokenWords {
             Refusal.BOTH,
             "bench.yaml:15:12  endFrames.topRail.joint is \"dovetail\"; a joint such"
                 + " as `mortise and tenon, drawbored` or a map of its keys is needed (a"
-                + " joint is one of mortise and tenon, bridle, corner bridle, stub tenon"
-                + " and bed bolt, loose-wedge tenon, half-lap, dowelled butt or housing)."),
+                + " joint is one of mortise and tenon, through tenon, haunched tenon, stub"
+                + " tenon, twin tenon, bridle, corner bridle, stub tenon and bed bolt,"
+                + " loose-wedge tenon, half-lap, dowelled butt or housing)."),
         BrokenBench.with(
             "a hold that is none",
             "    joint:\n      kind: mortise and tenon\n      tenonThickness: 16\n      tenonLength: 48\n",
@@ -142,7 +143,7 @@ final class BrokenWords {
             "bench.yaml:15:12  endFrames.topRail.joint is \"mortise and tenon,"
                 + " screwed\"; a joint such as `mortise and tenon, drawbored` or a map of"
                 + " its keys is needed (a hold is one of glued, dry, wedged, wedged and"
-                + " glued, pegged, pegged and glued, drawbored or drawbored and glued)."),
+                + " glued, fox-wedged, fox-wedged and glued, pegged, pegged and glued, drawbored or drawbored and glued)."),
         BrokenBench.with(
             "a screwed hold without its screws",
             "depth: 120",
@@ -220,8 +221,39 @@ final class BrokenWords {
                 + " tables needs hardwood or softwood. Known woods with names like it are"
                 + " oak-white, oak-swamp-white, oak-bur.",
             "bench.yaml:27:5  woods[0].specificGravity is missing; a wood that is"
-                + " not in the tables needs at least this value. Known woods with names"
-                + " like it are oak-white, oak-swamp-white, oak-bur."),
+                + " not in the tables needs at least this value, or a density. Known"
+                + " woods with names like it are oak-white, oak-swamp-white, oak-bur."),
+        BrokenBench.with(
+            "a load that acts more hours than a day has",
+            "force: 1.1 kN}",
+            "force: 1.1 kN, acts: {hoursPerDay: 25, daysPerYear: 200, years: 9}}",
+            Refusal.BOTH,
+            "bench.yaml:25:65  actions[0].acts.hoursPerDay is 25; a number from 0.001 to 24 is"
+                + " needed."),
+        BrokenBench.with(
+            "air without signs",
+            "people:",
+            "air: {lowHumidity: 40, temperature: 18, serviceClass: 4}\npeople:",
+            Refusal.BOTH,
+            "bench.yaml:26:20  air.lowHumidity is 40; a relative humidity from 0 % to 95 % is needed"
+                + " (write the percent sign). Did you mean \"40 %\"?",
+            "bench.yaml:26:37  air.temperature is 18; a temperature such as `18 °C` or `65 °F`, from"
+                + " 0 °C to 60 °C, is needed.",
+            "bench.yaml:26:55  air.serviceClass is 4; a whole number from 1 to 3 is needed."),
+        BrokenBench.with(
+            "an own shrinkage without its sign",
+            "people:",
+            "woods:\n  - {name: ash-white, source: own tests, shrinkageRadial: 4.7}\npeople:",
+            Refusal.BOTH,
+            "bench.yaml:27:59  woods[0].shrinkageRadial is 4.7; a shrinkage from green to ovendry from"
+                + " 0.5 % to 20 % is needed (write the percent sign). Did you mean \"4.7 %\"?"),
+        BrokenBench.with(
+            "an own wood weighed twice",
+            "people:",
+            "woods:\n  - {name: shop elm, group: hardwood, source: own tests, specificGravity: 0.5, density: 610 kg/m3}\npeople:",
+            Refusal.READER_ONLY,
+            "bench.yaml:27:89  woods[0].density stands beside a specific gravity; the two say the"
+                + " same; give one of them."),
         BrokenBench.with(
             "an own value of a strength class",
             "people:",

@@ -113,6 +113,28 @@ class LayouterTest {
   }
 
   @Test
+  void a_last_page_of_a_few_rows_takes_more_from_the_page_before() {
+    int rowsOfOnePage = rowsOnTheFirstPage(60);
+    PagedSheet sheet = set(rows(rowsOfOnePage + 3));
+    assertEquals(2, sheet.pages().size());
+    int first = rowsOnTheFirstPage(rowsOfOnePage + 3);
+    assertTrue(rowsOfOnePage + 3 - first > 8, first + " rows on the first page");
+    assertEquals(1, set(rows(rowsOfOnePage)).pages().size());
+  }
+
+  private static int rowsOnTheFirstPage(int rows) {
+    return text(set(rows(rows)).pages().get(0)).split("leg ", -1).length - 1;
+  }
+
+  private static Table rows(int count) {
+    Table.Builder table = Table.of(Column.mm(30, "Member"), Column.share(1, "Wood"));
+    for (int i = 0; i < count; i++) {
+      table.row("leg " + i, "ash");
+    }
+    return table.build();
+  }
+
+  @Test
   void a_page_break_begins_a_page_and_never_makes_an_empty_one() {
     PagedSheet sheet =
         set(

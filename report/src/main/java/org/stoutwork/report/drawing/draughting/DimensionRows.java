@@ -1,4 +1,4 @@
-package org.stoutwork.report.figure;
+package org.stoutwork.report.drawing.draughting;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,13 +11,12 @@ import org.stoutwork.report.drawing.Mark;
 import org.stoutwork.report.drawing.Point;
 import org.stoutwork.report.drawing.Sketch;
 import org.stoutwork.report.drawing.TextMeasure;
-import org.stoutwork.report.drawing.draughting.Dimensions;
 
 /**
  * Puts dimensions in rows beside a view: each goes to the row nearest to the view in which neither
  * its line nor its figure meets another. For one thread.
  */
-final class DimensionRows {
+public final class DimensionRows {
 
   private static final double PITCH = 5.2;
   private static final double POINTS = 9;
@@ -32,12 +31,14 @@ final class DimensionRows {
   private final List<Mark> marks = new ArrayList<>();
 
   /**
+   * Rows without a dimension yet.
+   *
    * @param measure of the type
    * @param level whether the rows are level, below or above the view; else they stand beside it
    * @param first place of the row nearest to the view, mm on paper
    * @param outward +1 where further rows lie below or to the right, else −1
    */
-  DimensionRows(TextMeasure measure, boolean level, double first, int outward) {
+  public DimensionRows(TextMeasure measure, boolean level, double first, int outward) {
     this.measure = measure;
     this.dimensions = new Dimensions(measure, POINTS);
     this.level = level;
@@ -46,7 +47,7 @@ final class DimensionRows {
   }
 
   /** Adds the distance of two places, in the nearest row with room from the given one on. */
-  DimensionRows add(Point from, Point to, String figure, int leastRow) {
+  public DimensionRows add(Point from, Point to, String figure, int leastRow) {
     if (from.to(to) < 0.2) {
       return this;
     }
@@ -96,7 +97,7 @@ final class DimensionRows {
   }
 
   /** The dimensions so far: their lines, then their figures on a white ground over all lines. */
-  List<Mark> marks() {
+  public List<Mark> marks() {
     List<Mark> lines = new ArrayList<>();
     List<Mark> figures = new ArrayList<>();
     for (Mark mark : marks) {

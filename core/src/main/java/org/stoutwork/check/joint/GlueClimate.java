@@ -1,0 +1,66 @@
+package org.stoutwork.check.joint;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.bench.Bench;
+import org.stoutwork.bench.LayerHold;
+import org.stoutwork.check.Finding;
+import org.stoutwork.check.Inquiry;
+import org.stoutwork.joint.setting.Glue;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.result.CheckResult;
+import org.stoutwork.result.Topic;
+import org.stoutwork.source.Source;
+import org.stoutwork.working.Pad;
+import org.stoutwork.working.RecordingPad;
+
+/** Whether the glue may live in wood as damp as the bench will be. */
+public final class GlueClimate {
+
+  private GlueClimate() {}
+
+  /** The check; empty where nothing is glued. */
+  public static Optional<CheckResult> check(Inquiry inquiry) {
+    Bench bench = inquiry.bench();
+    if (!gluedAnywhere(inquiry)) {
+      return Optional.empty();
+    }
+    Glue glue = bench.glue().glue();
+    RecordingPad pad = Pad.recording();
+    double wet =
+        pad.given(
+            "u_wet",
+            "moisture content of the wood at its wettest",
+            Math.max(bench.air().range().high(), bench.air().atAssembly()),
+            Unit.POINT,
+            Source.yours("air of the bench"));
+    double allowed =
+        pad.given(
+            "u_max",
+            "moisture content that the class of the glue is made for",
+            glue.grade().wettest(),
+            Unit.POINT,
+            Source.fromMemory(glue.grade().words(), "fields of use"));
+    return Optional.of(
+        Finding.of("glue-climate", "Glue in this air", Topic.JOINT)
+            .on("every glue line", glue.name() + ", " + glue.grade().words())
+            .under("the wettest season", "")
+            .judge(wet, allowed, Unit.POINT, pad));
+  }
+
+  static boolean gluedAnywhere(Inquiry inquiry) {
+    Bench bench = inquiry.bench();
+    boolean joints =
+        inquiry.at(JointLevel.MEAN).model().joints().stream()
+            .anyMatch(spot -> spot.joint().joint().title().contains("glued"));
+    boolean legs = bench.endFrames().stream().anyMatch(f -> f.leg().lamination().isPresent());
+    boolean ends = bench.stretchers().stream().anyMatch(s -> s.extension().isPresent());
+    boolean held =
+        Stream.concat(
+                bench.top().layers().size() > 1 ? Stream.of(bench.top().hold()) : Stream.empty(),
+                bench.stretchers().stream().map(s -> s.hold()))
+            .anyMatch(LayerHold.Glued.class::isInstance);
+    return joints || legs || ends || held;
+  }
+}

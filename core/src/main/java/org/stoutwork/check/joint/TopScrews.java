@@ -1,0 +1,224 @@
+package org.stoutwork.check.joint;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.stoutwork.action.Factors;
+import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.assembly.BenchModel;
+import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.bench.BasisChoice;
+import org.stoutwork.bench.EndFrame;
+import org.stoutwork.bench.FixingScrew;
+import org.stoutwork.bench.TopFixing;
+import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.Stand;
+import org.stoutwork.fastener.CoachScrew;
+import org.stoutwork.fastener.Fastener;
+import org.stoutwork.fastener.Washer;
+import org.stoutwork.fastener.WoodScrew;
+import org.stoutwork.fastener.withdrawal.ScrewWithdrawal;
+import org.stoutwork.joint.limit.JointLimit;
+import org.stoutwork.joint.screwed.ScrewCapacity;
+import org.stoutwork.joint.screwed.Screwing;
+import org.stoutwork.joint.setting.JointStrength;
+import org.stoutwork.joint.setting.StrengthFamily;
+import org.stoutwork.quantity.Writing;
+import org.stoutwork.result.CheckResult;
+import org.stoutwork.result.Topic;
+import org.stoutwork.wood.time.DurationClass;
+import org.stoutwork.working.Pad;
+
+/**
+ * The screws that hold the top on its rails: what the frame pulls and pushes through the bearings
+ * of one rail, shared alike by its screws. In the end frame whose screws are used most.
+ */
+public final class TopScrews {
+
+  private static final double COACH_YIELD = 310;
+  private static final double COACH_STEEL = 400;
+  private static final double WOOD_YIELD = 550;
+  private static final double WOOD_STEEL = 500;
+  private static final double CORE = 0.7;
+  private static final double WOOD_CORE = 0.65;
+
+  private static final int SLOTS = 6;
+  private static final double TIED = 1e-6;
+
+  private final Inquiry inquiry;
+  private final JointStrengths strengths;
+  private final TopFixing fixing;
+
+  private TopScrews(Inquiry inquiry) {
+    this.inquiry = inquiry;
+    this.strengths = new JointStrengths(inquiry);
+    this.fixing = inquiry.bench().top().fixing();
+  }
+
+  /** Every limit of the screws, or the reason why there is none. */
+  public static List<CheckResult> all(Inquiry inquiry) {
+    return new TopScrews(inquiry).all();
+  }
+
+  /** The screws of one end frame under one action; pull and shear of all of them, N. */
+  private record Drawn(EndFrame frame, Stand leading, double pull, double shear) {}
+
+  private List<CheckResult> all() {
+    String wood = inquiry.bench().top().layers().get(0).wood();
+    String rail = inquiry.bench().endFrames().get(0).topRail().wood();
+    String missing = JointStrengthCheck.missing(inquiry, List.of(rail, wood));
+    if (!missing.isEmpty()) {
+      return List.of(left("top-screws", "Screws of the top", missing));
+    }
+    List<CheckResult> out = new ArrayList<>();
+    Drawn shear = null;
+    Drawn pull = null;
+    for (EndFrame frame : inquiry.bench().endFrames()) {
+      for (Drawn drawn : candidates(frame)) {
+        shear = shear == null || drawn.shear() > shear.shear() ? drawn : shear;
+        pull = pull == null || drawn.pull() > pull.pull() ? drawn : pull;
+      }
+    }
+    if (pull != null && shear != null) {
+      limits(pull, true, out);
+      limits(shear, false, out);
+    }
+    return out;
+  }
+
+  private static CheckResult left(String key, String title, String reason) {
+    return new CheckResult.NotChecked(key, title, "top", Topic.JOINT, reason);
+  }
+
+  /** The actions that may govern, each as the frame answers to them. */
+  private List<Drawn> candidates(EndFrame frame) {
+    Map<Stand, double[]> alone = new LinkedHashMap<>();
+    double[] most = new double[SLOTS];
+    for (Stand stand : inquiry.stands()) {
+      double[] size =
+          slots(stand.force(), forces(frame, inquiry.at(JointLevel.MEAN).alone(stand.unit())));
+      alone.put(stand, size);
+      for (int i = 0; i < SLOTS; i++) {
+        most[i] = Math.max(most[i], size[i]);
+      }
+    }
+    Factors factors = Factors.strength(inquiry.bench().basis());
+    List<Drawn> out = new ArrayList<>();
+    alone.forEach(
+        (stand, size) -> {
+          if (mayGovern(size, most)) {
+            double[] f = inquiry.read(JointLevel.MEAN, factors, stand, r -> forces(frame, r));
+            out.add(new Drawn(frame, stand, Math.max(0, -f[0]), Math.hypot(f[1], f[2])));
+          }
+        });
+    return out;
+  }
+
+  /** Pull, shear across and along in either sense, and both together; none below nought. */
+  private static double[] slots(double force, double[] f) {
+    return new double[] {
+      Math.max(0, -force * f[0]),
+      Math.max(0, force * f[1]),
+      Math.max(0, -force * f[1]),
+      Math.max(0, force * f[2]),
+      Math.max(0, -force * f[2]),
+      Math.abs(force) * Math.hypot(f[1], f[2])
+    };
+  }
+
+  /** Whether an action is the greatest in some way, or equal to it: a tie has no order. */
+  private static boolean mayGovern(double[] size, double[] most) {
+    for (int i = 0; i < SLOTS; i++) {
+      if (size[i] > 0 && size[i] >= (1 - TIED) * most[i]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Push, shear across and shear along that pass from the top into one end frame, N. */
+  private double[] forces(EndFrame frame, FrameResult result) {
+    BenchModel model = inquiry.at(JointLevel.MEAN).model();
+    double[] sum = new double[3];
+    for (String bearing : model.bearings()) {
+      if (bearing.startsWith("bearing of top on " + frame.name() + " ")) {
+        double[] end = result.member(bearing).start();
+        sum[0] += end[0];
+        sum[1] += end[1];
+        sum[2] += end[2];
+      }
+    }
+    return sum;
+  }
+
+  private void limits(Drawn drawn, boolean pulled, List<CheckResult> out) {
+    DurationClass duration = drawn.leading().action().duration();
+    String rail = drawn.frame().topRail().wood();
+    String wood = inquiry.bench().top().layers().get(0).wood();
+    JointStrength strength = strengths.of(rail, wood, duration);
+    Screwing screwing = screwing(drawn.frame(), strength);
+    boolean partial = inquiry.bench().basis() == BasisChoice.PARTIAL_FACTORS;
+    int n = fixing.perRail();
+    double together = partial ? ScrewWithdrawal.effectiveNumber(Pad.blank(), n) : n;
+    LimitResult results =
+        new LimitResult(
+            "top-screws",
+            drawn.frame().name() + " top rail",
+            drawn.leading().words(),
+            Factors.strength(inquiry.bench().basis()).words(),
+            inquiry.plan().criteria().strengthUse());
+    List<JointLimit> all =
+        ScrewCapacity.utilisations(
+            screwing, strength.family(), drawn.pull() / together, drawn.shear() / n, true);
+    boolean tooShort =
+        strength.family() instanceof StrengthFamily.PartialFactors && reachless(screwing);
+    for (JointLimit limit : all) {
+      boolean ofPull = limit.failure().matches("thread.*|head.*|core.*|reach.*");
+      boolean needsThread = limit.failure().matches("thread.*|pull and.*");
+      if (ofPull == pulled && !(tooShort && needsThread)) {
+        out.add(results.of(limit));
+      }
+    }
+    if (pulled) {
+      if (tooShort) {
+        out.add(left("top-screws-thread-pulling-out", "Thread pulling out", tooShort(screwing)));
+      }
+      ScrewCapacity.pilotHole(screwing, fixing.pilotDiameter().mm(), true)
+          .forEach(limit -> out.add(results.of(limit)));
+    }
+  }
+
+  private static boolean reachless(Screwing screwing) {
+    return screwing.thread() < 6 * screwing.screw().diameter();
+  }
+
+  private static String tooShort(Screwing screwing) {
+    return "EN 1995-1-1 counts no thread shorter than 6 diameters: %s mm stand in the top, %s mm would be needed"
+        .formatted(
+            Writing.fixed(screwing.thread(), 0), Writing.fixed(6 * screwing.screw().diameter(), 0));
+  }
+
+  /** A screw up through the whole depth of its rail. */
+  private Screwing screwing(EndFrame frame, JointStrength strength) {
+    double d = fixing.screwDiameter().mm();
+    double through = frame.topRail().depth().mm();
+    double thread = fixing.threadLength().mm();
+    double length = through + thread + d;
+    double hole = fixing.holeDiameter().mm();
+    double washer = fixing.washerDiameter().mm();
+    Fastener screw =
+        fixing.screw() == FixingScrew.COACH_SCREW
+            ? new CoachScrew(
+                d,
+                CORE * d,
+                length,
+                thread,
+                d,
+                COACH_YIELD,
+                COACH_STEEL,
+                new Washer(Math.max(washer, 1.05 * hole), hole, 0.3 * d))
+            : new WoodScrew(d, WOOD_CORE * d, length, thread + d, washer, WOOD_YIELD, WOOD_STEEL);
+    return new Screwing(screw, through, strength.rail(), strength.post(), 90, 90, false, hole);
+  }
+}

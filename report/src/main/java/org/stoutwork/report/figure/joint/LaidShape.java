@@ -1,0 +1,33 @@
+package org.stoutwork.report.figure.joint;
+
+import org.stoutwork.joint.HalfLap;
+import org.stoutwork.joint.Housing;
+import org.stoutwork.report.drawing.Point;
+
+/** Joints in which one piece is laid over or into the other. */
+final class LaidShape {
+
+  private LaidShape() {}
+
+  /** The rail lies in front, flush with the post's front face. */
+  static void draw(Views v, HalfLap j) {
+    double d = v.depth();
+    v.flush().postSeen().rail(new Point(-v.post(), d), new Point(-v.post(), 0)).faces();
+    v.section.hiddenLine(0, 0, 0, d);
+    double front = -v.members().postThickness() / 2;
+    double parting = front + j.railPart();
+    double back = -front;
+    v.shoulder.cut(parting, 0, back, d).cutOtherwise(front, 0, parting, d);
+    v.shoulder.below(front, 0, parting, 0, 0).below(parting, 0, back, 0, 0);
+    v.postDepth(0).sizes(1);
+  }
+
+  static void draw(Views v, Housing j) {
+    double d = v.depth();
+    v.postCut().rail(new Point(-j.depth(), d), new Point(-j.depth(), 0)).faces();
+    double b = v.members().railThickness() / 2;
+    v.shoulder.cutOtherwise(-b, 0, b, d);
+    v.section.below(-j.depth(), 0, 0, 0, 0);
+    v.postDepth(1).sizes(0);
+  }
+}
