@@ -61,7 +61,7 @@ final class RoomArrows {
 
       bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, joint,
                             joint.setting
-      bench.sketch        : quantity, working, wood, wood.time, wood.moisture, wood.grade,
+      bench.sketch        : quantity, source, working, wood, wood.time, wood.moisture, wood.grade,
                             wood.catalogue, section, fastener, joint, joint.setting, joint.tenon,
                             joint.advice, bench
       action              : quantity, source, wood.time, bench

@@ -1,11 +1,13 @@
 package org.stoutwork.bench;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.stoutwork.joint.setting.GlueKind;
 import org.stoutwork.quantity.Length;
+import org.stoutwork.wood.time.DurationClass;
 
 /**
  * A bench, complete and checked for what cannot be built. Made by a sketch.
@@ -56,6 +58,20 @@ public record Bench(
     actions = List.copyOf(actions);
     timbers = Collections.unmodifiableMap(new LinkedHashMap<>(timbers));
     defaults = List.copyOf(defaults);
+  }
+
+  /** How long what is stored on the bench lies there: the longest of all that is not fixed. */
+  public DurationClass storedFor() {
+    return weights.stream()
+        .filter(weight -> !weight.fixed())
+        .map(Weight::lasts)
+        .min(Comparator.naturalOrder())
+        .orElse(DurationClass.LONG);
+  }
+
+  /** Whether something stored lies there for more than ten years in all. */
+  public boolean storesForGood() {
+    return storedFor() == DurationClass.PERMANENT;
   }
 
   /**

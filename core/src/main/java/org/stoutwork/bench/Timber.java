@@ -1,6 +1,7 @@
 package org.stoutwork.bench;
 
 import java.util.Optional;
+import org.stoutwork.wood.Species;
 import org.stoutwork.wood.StrengthClass;
 import org.stoutwork.wood.Wood;
 import org.stoutwork.wood.grade.Growth;
@@ -12,4 +13,9 @@ import org.stoutwork.wood.grade.Growth;
  * @param growth how clean it is; counts for a species without a class
  * @param gradedAs the strength class that a species was graded as, if it was
  */
-public record Timber(Wood wood, Growth growth, Optional<StrengthClass> gradedAs) {}
+public record Timber(Wood wood, Growth growth, Optional<StrengthClass> gradedAs) {
+  /** Whether any value of the wood is the maker's own. */
+  public boolean hasOwnValues() {
+    return wood instanceof Species species && species.hasOwnValues();
+  }
+}

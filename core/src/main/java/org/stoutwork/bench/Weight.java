@@ -3,6 +3,7 @@ package org.stoutwork.bench;
 import java.util.List;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.Mass;
+import org.stoutwork.wood.time.DurationClass;
 
 /** Something heavy that stays on the bench. */
 public sealed interface Weight {
@@ -16,6 +17,11 @@ public sealed interface Weight {
   /** Whether it is fixed to the bench and so can be counted on to hold it down. */
   default boolean fixed() {
     return false;
+  }
+
+  /** How long it weighs on the bench, all in all; what is fixed does so for good. */
+  default DurationClass lasts() {
+    return DurationClass.PERMANENT;
   }
 
   /**
@@ -59,8 +65,9 @@ public sealed interface Weight {
    *
    * @param name what it is
    * @param mass of it
+   * @param lasts how long it lies there, all in all
    */
-  record OnTop(String name, Mass mass) implements Weight {}
+  record OnTop(String name, Mass mass, DurationClass lasts) implements Weight {}
 
   /**
    * Gear on a shelf that lies on the lowest rails or stretchers; the shelf's own mass is counted
@@ -68,8 +75,9 @@ public sealed interface Weight {
    *
    * @param name what it is
    * @param mass of it with the shelf
+   * @param lasts how long it lies there, all in all
    */
-  record OnShelf(String name, Mass mass) implements Weight {}
+  record OnShelf(String name, Mass mass, DurationClass lasts) implements Weight {}
 
   /**
    * Ballast fixed on the lowest rails or stretchers for good.

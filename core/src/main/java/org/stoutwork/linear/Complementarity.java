@@ -18,8 +18,8 @@ public final class Complementarity {
   private final int[] basis;
   private final double[] scale;
 
-  /** The answer: exactly one of the two kinds. */
-  public sealed interface Answer permits Settled, Ray {}
+  /** The answer: exactly one of the three kinds. */
+  public sealed interface Answer permits Settled, Ray, Unfinished {}
 
   /**
    * A solution.
@@ -36,6 +36,13 @@ public final class Complementarity {
    */
   @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
   public record Ray(double[] direction) implements Answer {}
+
+  /**
+   * The search was given up. It ends in exact numbers; rounding may keep it going.
+   *
+   * @param exchanges tried
+   */
+  public record Unfinished(int exchanges) implements Answer {}
 
   private Complementarity(double[][] m, double[] q) {
     n = q.length;
@@ -91,7 +98,7 @@ public final class Complementarity {
         return ray(entering);
       }
     }
-    throw new ArithmeticException("no contact state found in " + limit + " exchanges");
+    return new Unfinished(limit);
   }
 
   private void pivot(int row, int column) {

@@ -70,7 +70,7 @@ final class Listing {
                 weight.name(),
                 new Measure(weight.mass().kg(), Unit.KG),
                 weight instanceof Weight.OnTop ? "down, over the whole top" : "down, on the shelf",
-                DurationClass.LONG.words(),
+                weight.lasts().words(),
                 Source.yours("weights in your description")));
       }
     }
@@ -137,7 +137,9 @@ final class Listing {
   }
 
   private static String name(Timber timber) {
-    return timber.wood().name() + timber.gradedAs().map(g -> ", graded as " + g.key()).orElse("");
+    return timber.wood().name()
+        + timber.gradedAs().map(g -> ", graded as " + g.key()).orElse("")
+        + (timber.hasOwnValues() ? ", with values of yours" : "");
   }
 
   private List<MaterialLine.Value> values(String wood) {

@@ -3,6 +3,7 @@ package org.stoutwork.wood;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Mark;
 
@@ -118,6 +119,14 @@ public record Species(
     }
     return new Species(
         key, commonName, botanicalName, group, otherNames, clear, intersection, ratios, yours);
+  }
+
+  /** Whether any mean or shrinkage is the user's own. */
+  public boolean hasOwnValues() {
+    Stream<Property> means =
+        Stream.concat(clear.green().values().stream(), clear.dry().values().stream());
+    Stream<Property> sizes = Stream.of(shrinkage.radial(), shrinkage.tangential());
+    return Stream.concat(means, sizes).anyMatch(property -> property.mark() == Mark.YOURS);
   }
 
   private Species withClear(ClearWood changed) {

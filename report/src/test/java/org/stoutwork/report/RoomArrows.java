@@ -28,9 +28,10 @@ final class RoomArrows {
       sheet.math          : drawing; quantity, working
       sheet.layout        : drawing, sheet, sheet.page, sheet.math; quantity, source, working
       pdf                 : drawing, sheet, sheet.page, sheet.layout
-      sheet.bench         : drawing, units, figure, figure.joint, sheet, sheet.page, sheet.layout, pdf;
-                            quantity, source, working, wood, wood.time, wood.moisture, joint,
-                            bench, action, result
+      sheet.bench         : drawing, units, figure, figure.joint, sheet; quantity, source,
+                            working, wood, wood.time, wood.moisture, joint, bench, action,
+                            result
+      print               : sheet, sheet.layout, sheet.bench, pdf; result
 
       file.tree           :
       file.field          : file.tree; quantity
@@ -43,7 +44,7 @@ final class RoomArrows {
       file.result         : file.tree, file.frame; quantity, source, working, analysis.model,
                             bench, action, result, check, study
 
-      command             : units, sheet, sheet.bench, pdf, file.tree, file.field, file.frame,
+      command             : units, sheet, sheet.bench, print, file.tree, file.field, file.frame,
                             file.wood, file.bench, file.result; quantity, source, wood,
                             wood.catalogue, analysis.model, analysis.element, analysis.solve,
                             bench, action, result, check, study

@@ -46,7 +46,7 @@ final class ContactSearch {
   }
 
   /** A contact state that lasts, or why there is none. */
-  sealed interface Found permits Settled, Lifting {}
+  sealed interface Found permits Settled, Lifting, Wandering {}
 
   /** The state: displacements with the open contacts open. */
   @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
@@ -54,6 +54,22 @@ final class ContactSearch {
 
   /** No state is in equilibrium. */
   record Lifting(Loose loose) implements Found {}
+
+  /** No state was found though one may exist. */
+  record Wandering(Unsettled unsettled) implements Found {
+    static Wandering after(int exchanges) {
+      return new Wandering(
+          new Unsettled(
+              "no lasting state of the one-way contacts was found in " + exchanges + " exchanges"));
+    }
+  }
+
+  /** Why no state was found. */
+  static String reason(Found found) {
+    return found instanceof Lifting lifting
+        ? lifting.loose().message()
+        : ((Wandering) found).unsettled().message();
+  }
 
   Found find(double[] f) {
     return find(f, system.solve(f, true, null));
@@ -72,6 +88,9 @@ final class ContactSearch {
       Complementarity.Answer answer = Complementarity.solve(stiffness, closed.contactForce());
       if (answer instanceof Complementarity.Ray ray) {
         return lifting(ray.direction());
+      }
+      if (answer instanceof Complementarity.Unfinished unfinished) {
+        return Wandering.after(unfinished.exchanges());
       }
       open = ((Complementarity.Settled) answer).open();
     }

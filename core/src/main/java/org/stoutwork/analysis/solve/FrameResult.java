@@ -178,4 +178,12 @@ public final class FrameResult implements Outcome, HoldingForces {
   public double residual() {
     return solved.residual();
   }
+
+  /**
+   * The work of the loads on the motions of some probing forces, less the work of those on the
+   * motions of the loads, relative to the sizes of both: by Betti's theorem nothing.
+   */
+  public double reciprocityError() {
+    return solved.reciprocity();
+  }
 }

@@ -100,8 +100,11 @@ public final class Friction {
     PreparedFrame current = frame;
     for (int round = 0; round < ROUNDS; round++) {
       Outcome outcome = current.solve(combination.plus(1, pushCase()));
+      if (outcome instanceof Unsettled unsettled) {
+        return new Undecided(unsettled.message());
+      }
       if (!(outcome instanceof FrameResult result)) {
-        return slides(outcome instanceof Loose loose ? loose.message() : "");
+        return slides(((Loose) outcome).message());
       }
       Map<String, Vec3> before = new LinkedHashMap<>(pushes);
       String changed = changeOne(result);

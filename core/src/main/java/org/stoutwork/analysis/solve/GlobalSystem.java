@@ -33,6 +33,7 @@ public final class GlobalSystem {
   private final SparseSymmetric matrix;
   private final LdlFactor factor;
   private final Condition condition;
+  private final Betti probe;
 
   private GlobalSystem(
       Equations equations,
@@ -57,6 +58,16 @@ public final class GlobalSystem {
     for (int c = 0; c < firstContactCondition; c++) {
       given[c] = equations.given.get(c);
     }
+    this.probe = probe();
+  }
+
+  private Betti probe() {
+    double[] p = Betti.forces(equations.unknowns(), equations.reach());
+    Refining one = new Refining(p, new double[given.length], null);
+    while (one.wants()) {
+      one.take(factor.solve(one.rest));
+    }
+    return new Betti(p, one.u, elimination.conditionForces(negative(one.lacking)));
   }
 
   /** The factorised system, or the part of the structure that is loose. */
@@ -94,7 +105,7 @@ public final class GlobalSystem {
             ? like.elimination
             : new Elimination(
                 equations.unknowns(), equations.absentFlags(), conditions, equations.reach());
-    SparseSymmetric matrix = assemble(elements, elimination);
+    SparseSymmetric matrix = Assembling.matrix(elements, elimination);
     LdlPattern pattern =
         like != null && like.factor.pattern().fits(matrix)
             ? like.factor.pattern()
@@ -123,41 +134,6 @@ public final class GlobalSystem {
               "prescribed displacements contradict rigid ties or other supports; remove one"));
     }
     return new Ready(this);
-  }
-
-  /** The matrix of the reduced unknowns. */
-  static SparseSymmetric assemble(List<? extends Element> elements, Elimination elimination) {
-    SparseSymmetric.Builder builder = SparseSymmetric.builder(elimination.reducedSize());
-    for (Element element : elements) {
-      scatter(builder, element.unknowns(), element.stiffness(), elimination);
-    }
-    return builder.build();
-  }
-
-  /** Adds a symmetric element matrix over {@code unknowns} to the reduced matrix. */
-  static void scatter(
-      SparseSymmetric.Builder builder, int[] unknowns, double[] k, Elimination elimination) {
-    int n = unknowns.length;
-    for (int a = 0; a < n; a++) {
-      int[] rows = elimination.targets(unknowns[a]);
-      double[] rowFactors = elimination.factors(unknowns[a]);
-      for (int b = 0; b < n; b++) {
-        // Nothing between two unknowns (bending and stretching of a plate) must not count as fill.
-        if (a != b && k[a * n + b] == 0) {
-          continue;
-        }
-        int[] columns = elimination.targets(unknowns[b]);
-        double[] columnFactors = elimination.factors(unknowns[b]);
-        for (int p = 0; p < rows.length; p++) {
-          for (int q = 0; q < columns.length; q++) {
-            // The element gives both halves; the builder wants each pair once.
-            if (rows[p] <= columns[q]) {
-              builder.add(rows[p], columns[q], rowFactors[p] * k[a * n + b] * columnFactors[q]);
-            }
-          }
-        }
-      }
-    }
   }
 
   Equations equations() {
@@ -224,9 +200,17 @@ public final class GlobalSystem {
     return reduced;
   }
 
-  /** Displacements of all unknowns and the forces of conditions and contacts. */
+  /**
+   * Displacements of all unknowns and the forces of conditions and contacts; how well they satisfy
+   * the equations, and Betti's theorem together with forces of no meaning.
+   */
   @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
-  record Solved(double[] u, double[] conditionForce, double[] contactForce, double residual) {}
+  record Solved(
+      double[] u,
+      double[] conditionForce,
+      double[] contactForce,
+      double residual,
+      double reciprocity) {}
 
   /**
    * Solves with all contacts closed but their grounds moved.
@@ -246,7 +230,7 @@ public final class GlobalSystem {
    * @param near displacements of all unknowns, or null for none
    */
   Solved solve(double[] f, boolean withGiven, double[] opening, double[] near) {
-    Refining one = new Refining(f, withGiven, opening);
+    Refining one = new Refining(f, start(withGiven), opening);
     if (near != null) {
       one.take(reduced(near));
     }
@@ -263,7 +247,7 @@ public final class GlobalSystem {
   List<Solved> solveAll(List<double[]> forces, boolean withGiven) {
     List<Refining> all = new ArrayList<>();
     for (double[] f : forces) {
-      all.add(new Refining(f, withGiven, null));
+      all.add(new Refining(f, start(withGiven), null));
     }
     while (true) {
       List<Refining> wanting = all.stream().filter(Refining::wants).toList();
@@ -276,6 +260,10 @@ public final class GlobalSystem {
         wanting.get(k).take(corrections[k]);
       }
     }
+  }
+
+  private double[] start(boolean withGiven) {
+    return withGiven ? given.clone() : new double[given.length];
   }
 
   /** One solution while it is refined: residual of the elements' own forces, correction, again. */
@@ -292,9 +280,9 @@ public final class GlobalSystem {
     private int steps;
     private boolean done;
 
-    Refining(double[] f, boolean withGiven, double[] opening) {
+    Refining(double[] f, double[] start, double[] opening) {
       this.opening = opening;
-      values = withGiven ? given.clone() : new double[given.length];
+      values = start;
       acting = f.clone();
       for (int c = 0; c < contactCondition.length && opening != null; c++) {
         if (contactCondition[c] >= 0) {
@@ -337,15 +325,23 @@ public final class GlobalSystem {
     }
 
     Solved solved() {
-      return GlobalSystem.this.solved(u, lacking.clone(), opening, size);
+      return GlobalSystem.this.solved(this);
     }
   }
 
-  private Solved solved(double[] u, double[] lacking, double[] opening, double size) {
-    for (int i = 0; i < lacking.length; i++) {
-      lacking[i] = -lacking[i];
+  private static double[] negative(double[] v) {
+    double[] out = new double[v.length];
+    for (int i = 0; i < v.length; i++) {
+      out[i] = -v[i];
     }
-    double[] force = elimination.conditionForces(lacking);
+    return out;
+  }
+
+  private Solved solved(Refining end) {
+    double[] u = end.u;
+    double[] opening = end.opening;
+    double[] excess = negative(end.lacking);
+    double[] force = elimination.conditionForces(excess);
     double[] contact = new double[contactCondition.length];
     for (int c = 0; c < contact.length; c++) {
       if (contactCondition[c] >= 0) {
@@ -356,51 +352,20 @@ public final class GlobalSystem {
         contact[c] = elastic.stiffness() * (ground - elastic.gap().at(u));
       }
     }
-    double residual = size == 0 ? 0 : norm(elimination.gather(lacking), elimination) / size;
-    return new Solved(u, Arrays.copyOf(force, firstContactCondition), contact, residual);
+    double residual = end.size == 0 ? 0 : norm(elimination.gather(excess), elimination) / end.size;
+    double reciprocity = probe.error(end.acting, end.values, u);
+    return new Solved(
+        u, Arrays.copyOf(force, firstContactCondition), contact, residual, reciprocity);
   }
 
   /** Forces minus what the elements call for at displacements {@code u}. */
   private double[] lacking(double[] u, double[] f) {
-    if (isZero(u)) {
-      return f.clone();
-    }
-    double[] internal = internal(u);
-    for (int i = 0; i < internal.length; i++) {
-      internal[i] = f[i] - internal[i];
-    }
-    return internal;
-  }
-
-  private static boolean isZero(double[] u) {
-    for (double v : u) {
-      if (v != 0) {
-        return false;
-      }
-    }
-    return true;
+    return Assembling.less(f, elements, u);
   }
 
   /** Forces that the elements call for at displacements {@code u}. */
   double[] internal(double[] u) {
-    double[] f = new double[u.length];
-    for (Element element : elements) {
-      int[] unknowns = element.unknowns();
-      double[] own = new double[unknowns.length];
-      boolean moves = false;
-      for (int i = 0; i < own.length; i++) {
-        own[i] = u[unknowns[i]];
-        moves |= own[i] != 0;
-      }
-      if (!moves) {
-        continue;
-      }
-      double[] forces = element.forces(own);
-      for (int i = 0; i < own.length; i++) {
-        f[unknowns[i]] += forces[i];
-      }
-    }
-    return f;
+    return Assembling.forces(elements, u);
   }
 
   private double norm(double[] full) {

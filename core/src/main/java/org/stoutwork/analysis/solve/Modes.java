@@ -41,7 +41,7 @@ public final class Modes {
     Loading loading = new Loading(layout, combination);
     ContactSearch.Found found = new ContactSearch(ready(layout.equations)).find(loading.forces());
     if (!(found instanceof ContactSearch.Settled settled)) {
-      throw new IllegalStateException(((ContactSearch.Lifting) found).loose().message());
+      throw new IllegalStateException(ContactSearch.reason(found));
     }
     double[] axial = SecondOrder.axialForces(layout, loading, settled.solved().u());
     GlobalSystem system = ready(layout.equations.withFrozenContacts(settled.open()));
@@ -51,7 +51,7 @@ public final class Modes {
       for (int i = 0; i < g.length; i++) {
         g[i] *= -axial[k];
       }
-      GlobalSystem.scatter(geometric, beams.get(k).unknowns(), g, system.elimination());
+      Assembling.scatter(geometric, beams.get(k).unknowns(), g, system.elimination());
     }
     List<Mode> modes = new ArrayList<>();
     for (Eigenpairs.Pair pair :
@@ -81,9 +81,9 @@ public final class Modes {
     for (Element element : system.elements()) {
       if (element instanceof Beam beam) {
         double[] m = BeamShape.mass(beam, rotary);
-        GlobalSystem.scatter(mass, beam.unknowns(), m, system.elimination());
+        Assembling.scatter(mass, beam.unknowns(), m, system.elimination());
       } else if (element instanceof Massive massive) {
-        GlobalSystem.scatter(mass, element.unknowns(), massive.mass(rotary), system.elimination());
+        Assembling.scatter(mass, element.unknowns(), massive.mass(rotary), system.elimination());
       }
     }
     frame
@@ -95,7 +95,7 @@ public final class Modes {
               int[] translations = {6 * v, 6 * v + 1, 6 * v + 2};
               double t = kg * 1e-3;
               double[] m = {t, 0, 0, 0, t, 0, 0, 0, t};
-              GlobalSystem.scatter(mass, translations, m, system.elimination());
+              Assembling.scatter(mass, translations, m, system.elimination());
             });
     List<Mode> modes = new ArrayList<>();
     for (Eigenpairs.Pair pair :

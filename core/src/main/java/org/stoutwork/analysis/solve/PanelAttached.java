@@ -92,7 +92,9 @@ final class PanelAttached implements Attached {
         int n = grid.node(i, j);
         if (n >= 0) {
           places[n] = panel.place().inSpace(grid.x(i), grid.y(j));
-          vertex[n] = equations.vertex(panel.name() + " at (" + grid.x(i) + ", " + grid.y(j) + ")");
+          vertex[n] =
+              equations.vertex(
+                  panel.name() + " at (" + tenths(grid.x(i)) + ", " + tenths(grid.y(j)) + ")");
           for (int d = 0; normal >= 0 && d < 3; d++) {
             equations.absent(6 * vertex[n] + (d == normal ? 3 + d : d));
           }
@@ -296,5 +298,9 @@ final class PanelAttached implements Attached {
                 (d, grip) ->
                     list.add(new PanelTieForce(tie, d, grip.force(forces), grip.isOpen(forces)))));
     return list;
+  }
+
+  private static double tenths(double mm) {
+    return Math.round(10 * mm) / 10.0;
   }
 }

@@ -83,9 +83,10 @@ final class PanelContact {
       }
       return open;
     }
-    throw new PanelNotHeldException(
-        "panel '"
-            + system.grid().panel().name()
-            + "' tips over or lifts off its one-way supports; hold it down or move the loads");
+    String why =
+        answer instanceof Complementarity.Unfinished
+            ? "' finds no lasting state of its one-way supports; hold it both ways somewhere"
+            : "' tips over or lifts off its one-way supports; hold it down or move the loads";
+    throw new PanelNotHeldException("panel '" + system.grid().panel().name() + why);
   }
 }

@@ -10,13 +10,16 @@ import org.stoutwork.analysis.model.PanelLoad;
  * square of its size (L. F. Richardson, Phil. Trans. R. Soc. A 210, 1911).
  */
 public final class PanelSolver {
+  /** Part of the loads that may be lost in rounding before an answer counts as none. */
+  private static final double UNBALANCED = 1e-6;
+
   private PanelSolver() {}
 
   /**
    * Solves one set of loads.
    *
    * @throws IllegalArgumentException when the panel is tied to a frame, or a load leaves it
-   * @throws PanelNotHeldException when nothing keeps it from moving
+   * @throws PanelNotHeldException when nothing keeps it from moving, or next to nothing
    */
   public static PanelResult solve(Panel panel, List<PanelLoad> loads) {
     if (!panel.ties().isEmpty()) {
@@ -33,6 +36,8 @@ public final class PanelSolver {
     PanelField fineField = PanelRecovery.field(fine.grid(), fine.elements(), fineState.u);
     PanelExtrapolation best = new PanelExtrapolation(coarseField, fineField);
     List<PanelPointResult> report = best.report(panel.report());
+    double equilibriumError = fine.equilibriumError(forces, fineState);
+    refuseUnbalanced(panel, Math.max(equilibriumError, fineState.residual));
     return new PanelResult(
         panel.name(),
         report,
@@ -41,8 +46,22 @@ public final class PanelSolver {
         best.meshError(report),
         PanelGround.byLine(panel, fine.holds(), fineState.reactions, fineState.open),
         List.of(),
-        fine.equilibriumError(forces, fineState),
+        equilibriumError,
         fineState.residual,
         fineField);
+  }
+
+  private static void refuseUnbalanced(Panel panel, double error) {
+    if (!(error <= UNBALANCED)) {
+      throw new PanelNotHeldException(
+          "panel '"
+              + panel.name()
+              + "' is held so softly that its motion drowns its bending: loads and reactions differ"
+              + " by "
+              + error
+              + " of the loads, "
+              + UNBALANCED
+              + " is allowed; hold it more firmly");
+    }
   }
 }

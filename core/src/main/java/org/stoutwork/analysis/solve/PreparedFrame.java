@@ -74,6 +74,9 @@ public final class PreparedFrame implements Preparation {
     if (found instanceof ContactSearch.Lifting lifting) {
       return lifting.loose();
     }
+    if (found instanceof ContactSearch.Wandering wandering) {
+      return wandering.unsettled();
+    }
     return new FrameResult(this, name, loading, (ContactSearch.Settled) found);
   }
 

@@ -80,8 +80,7 @@ public final class SecondOrder {
       }
       ContactSearch.Found found = solved(layout, elements, loading);
       if (!(found instanceof ContactSearch.Settled settled)) {
-        String reason = ((ContactSearch.Lifting) found).loose().message();
-        return new NoAnswer("no second-order equilibrium: " + reason);
+        return new NoAnswer("no second-order equilibrium: " + ContactSearch.reason(found));
       }
       double[] next = axialForces(layout, loading, settled.solved().u());
       if (agree(axial, next)) {

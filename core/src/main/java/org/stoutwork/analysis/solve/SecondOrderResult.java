@@ -3,6 +3,7 @@ package org.stoutwork.analysis.solve;
 import java.util.ArrayList;
 import java.util.List;
 import org.stoutwork.analysis.element.Beam;
+import org.stoutwork.analysis.element.BeamField;
 import org.stoutwork.analysis.element.SpanLoad;
 import org.stoutwork.analysis.model.Vec3;
 
@@ -84,6 +85,11 @@ public final class SecondOrderResult implements SecondOrder.Answer {
     return basis.residual();
   }
 
+  /** As {@link FrameResult#reciprocityError()}, the axial forces held at their last values. */
+  public double reciprocityError() {
+    return basis.reciprocityError();
+  }
+
   /**
    * Fx Fy Fz Mx My Mz on the flexible part at its start, along the undeformed local axes.
    *
@@ -112,6 +118,24 @@ public final class SecondOrderResult implements SecondOrder.Answer {
       return s;
     }
     return pieceEnds(member, station - 1)[1];
+  }
+
+  /**
+   * Displacements ux uy uz and section rotations rx ry rz of the flexible part at a station, local
+   * axes of the undeformed member.
+   *
+   * @param station as for {@link #internal}
+   */
+  public double[] deflection(String member, int station) {
+    int piece = Math.max(0, station - 1);
+    Beam beam = pieces(member).get(piece);
+    SpanLoad load = loading.span(layout.beams.get(member), piece);
+    BeamField field = beam.state(SecondOrder.own(beam, u), load).field();
+    double[] six = new double[6];
+    for (int i = 0; i < 6; i++) {
+      six[i] = field.displacement(i).at(station == 0 ? 0 : beam.length());
+    }
+    return six;
   }
 
   /** Number of pieces, and of the last station. */

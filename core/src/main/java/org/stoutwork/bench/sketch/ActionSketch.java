@@ -3,6 +3,7 @@ package org.stoutwork.bench.sketch;
 import java.util.Optional;
 import org.stoutwork.bench.ActionKind;
 import org.stoutwork.quantity.Force;
+import org.stoutwork.wood.time.CumulativeLoad;
 import org.stoutwork.wood.time.DurationClass;
 
 /**
@@ -17,6 +18,7 @@ public final class ActionSketch {
   Optional<String> name = Optional.empty();
   Optional<Force> force = Optional.empty();
   Optional<DurationClass> duration = Optional.empty();
+  Optional<CumulativeLoad> acts = Optional.empty();
 
   /** Sets the kind of action. */
   public ActionSketch kind(ActionKind value) {
@@ -33,6 +35,12 @@ public final class ActionSketch {
   /** Sets the force. */
   public ActionSketch force(Force value) {
     force = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how often it acts; its duration follows from the time that this makes in all. */
+  public ActionSketch acts(CumulativeLoad value) {
+    acts = Optional.of(value);
     return this;
   }
 

@@ -23,7 +23,7 @@ final class AirCompletion {
 
   Air complete(Optional<AirSketch> given) {
     AirSketch a = given.orElseGet(AirSketch::new);
-    Climate climate = climate(a);
+    Climate climate = new ClimateEdit(answers, a).of(preset(a));
     MoistureRange fromAir = climate.moisture(Pad.blank());
     MoistureRange range = range(a, fromAir);
     double usual = Math.round(range.middle() * 10) / 10.0;
@@ -40,7 +40,7 @@ final class AirCompletion {
     return new Air(climate, atAssembly, range);
   }
 
-  private Climate climate(AirSketch a) {
+  private Climate preset(AirSketch a) {
     String key = answers.or("air.climate", a.climate, USUAL, USUAL, "the usual place of a bench");
     return Climate.presets().stream()
         .filter(c -> c.key().equals(key))

@@ -181,8 +181,14 @@ final class Completion {
     ActionKind kind = a.kind.get();
     DurationClass usual =
         kind == ActionKind.SPREAD_ON_TOP ? DurationClass.MEDIUM : DurationClass.SHORT;
+    if (a.acts.isPresent() && a.duration.isPresent()) {
+      answers.fault(key + ".acts", "given beside a duration", "give one of them");
+    }
     DurationClass duration =
-        answers.or(key + ".duration", a.duration, usual, usual.words(), "usual for this kind");
+        a.acts.isPresent()
+            ? Lasting.of(answers, key + ".duration", a.acts, usual)
+            : answers.or(
+                key + ".duration", a.duration, usual, usual.words(), "usual for this kind");
     return Optional.of(new StatedAction(kind, a.name.orElse(kind.words()), force, duration));
   }
 

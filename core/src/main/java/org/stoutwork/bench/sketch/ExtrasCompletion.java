@@ -11,6 +11,7 @@ import org.stoutwork.bench.sketch.Answers.Range;
 import org.stoutwork.quantity.Force;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.Mass;
+import org.stoutwork.wood.time.DurationClass;
 
 /** Completes what is fixed to the bench or stays on it: vises and weights. */
 final class ExtrasCompletion {
@@ -82,12 +83,22 @@ final class ExtrasCompletion {
       answers.fault(key + ".mass", "missing", "a mass such as 20 kg must be given");
     }
     Mass mass = mass(key + ".mass", w.mass, 0, "");
+    if (w.stays.isPresent() && (kind == WeightKind.MACHINE || kind == WeightKind.BALLAST)) {
+      answers.fault(
+          key + ".stays",
+          "given for a " + kind.words(),
+          "what is fixed stays for good; leave it out");
+    }
     return switch (kind) {
       case MACHINE -> machine(key, w, mass);
-      case ON_TOP -> new Weight.OnTop(w.name.orElse("stock on the top"), mass);
-      case ON_SHELF -> new Weight.OnShelf(w.name.orElse("gear on the shelf"), mass);
+      case ON_TOP -> new Weight.OnTop(w.name.orElse("stock on the top"), mass, stays(key, w));
+      case ON_SHELF -> new Weight.OnShelf(w.name.orElse("gear on the shelf"), mass, stays(key, w));
       case BALLAST -> new Weight.Ballast(w.name.orElse("ballast"), mass);
     };
+  }
+
+  private DurationClass stays(String key, WeightSketch w) {
+    return Lasting.of(answers, key + ".duration", w.stays, DurationClass.LONG);
   }
 
   private Weight machine(String key, WeightSketch w, Mass mass) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.Mass;
+import org.stoutwork.wood.time.CumulativeLoad;
 
 /**
  * What a maker says of something heavy that stays on the bench.
@@ -23,6 +24,7 @@ public final class WeightSketch {
   Optional<Length> baseAlong = Optional.empty();
   Optional<Length> baseAcross = Optional.empty();
   Optional<Boolean> reciprocating = Optional.empty();
+  Optional<CumulativeLoad> stays = Optional.empty();
   final List<Double> ratesHz = new ArrayList<>();
 
   /** Sets what it is. */
@@ -76,6 +78,12 @@ public final class WeightSketch {
   /** Sets whether it moves to and fro. */
   public WeightSketch reciprocating(boolean value) {
     reciprocating = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how long it lies on the bench, all in all, where it is not fixed. */
+  public WeightSketch stays(CumulativeLoad value) {
+    stays = Optional.of(value);
     return this;
   }
 

@@ -6,9 +6,9 @@
  * being written and belongs to one maker; what {@code complete} yields is immutable. No forces are
  * known here.
  *
- * <p>Uses {@code quantity}, {@code working}, {@code wood}, {@code wood.time}, {@code
- * wood.moisture}, {@code wood.grade}, {@code wood.catalogue}, {@code section}, {@code fastener},
- * {@code joint}, {@code joint.setting}, {@code joint.tenon}, {@code joint.advice} and {@code
- * bench}.
+ * <p>Uses {@code quantity}, {@code source}, {@code working}, {@code wood}, {@code wood.time},
+ * {@code wood.moisture}, {@code wood.grade}, {@code wood.catalogue}, {@code section}, {@code
+ * fastener}, {@code joint}, {@code joint.setting}, {@code joint.tenon}, {@code joint.advice} and
+ * {@code bench}.
  */
 package org.stoutwork.bench.sketch;

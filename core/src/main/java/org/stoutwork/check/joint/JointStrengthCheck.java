@@ -137,7 +137,7 @@ public final class JointStrengthCheck {
     List<Mix> out = new ArrayList<>();
     out.add(new Mix(Factors.alone(basis), null, DurationClass.PERMANENT));
     if (mean.loads().storesAnything()) {
-      out.add(new Mix(Factors.withStored(basis), null, DurationClass.LONG));
+      out.add(new Mix(Factors.withStored(basis), null, inquiry.bench().storedFor()));
     }
     Stand[] greatest = new Stand[12];
     double[] size = new double[12];

@@ -60,7 +60,7 @@ final class Envelope {
     LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
     add(new Mix(Factors.alone(basis), null, DurationClass.PERMANENT), null);
     if (mean.loads().storesAnything()) {
-      add(new Mix(Factors.withStored(basis), null, DurationClass.LONG), null);
+      add(new Mix(Factors.withStored(basis), null, inquiry.bench().storedFor()), null);
     }
     for (Stand stand : inquiry.stands()) {
       Mix mix = new Mix(Factors.strength(basis), stand, stand.action().duration());

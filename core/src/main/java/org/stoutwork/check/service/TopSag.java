@@ -160,15 +160,20 @@ public final class TopSag {
     Combination out =
         Combination.named("each as it is, with creep").plus(1 + kDef, mean.permanent());
     if (mean.loads().storesAnything()) {
-      out = out.plus(1 + PSI_2_STORED * kDef, mean.stored());
+      out = out.plus(1 + lastingOfStored() * kDef, mean.stored());
     }
     return stand.force() == 0
         ? out
         : out.plus(stand.force() * (1 + PSI_2_USE * kDef), stand.unit());
   }
 
-  private static double lasting(SagParts w, double kDef, Pad pad) {
-    return pad.take(FINAL, w.own(), w.stored(), w.action(), kDef, PSI_2_STORED, PSI_2_USE);
+  private double lasting(SagParts w, double kDef, Pad pad) {
+    return pad.take(FINAL, w.own(), w.stored(), w.action(), kDef, lastingOfStored(), PSI_2_USE);
+  }
+
+  /** The part of what is stored that creeps: all of it where it lies for good. */
+  private double lastingOfStored() {
+    return inquiry.bench().storesForGood() ? 1 : PSI_2_STORED;
   }
 
   private double kDef() {

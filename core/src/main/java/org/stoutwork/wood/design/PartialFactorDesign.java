@@ -43,10 +43,14 @@ final class PartialFactorDesign {
                   product.words(),
                   grade,
                   conditions.service().words(),
-                  conditions.duration().european().words()));
+                  conditions.duration().european().words()),
+          tables.time().placesOf(product, conditions.duration().european()));
     }
     if (gamma.isEmpty()) {
-      return missing(what, "no partial factor is tabulated for " + product.words());
+      return missing(
+          what,
+          "no partial factor is tabulated for " + product.words(),
+          List.of("a partial factor of your own, with its source"));
     }
     double k = given("k_{mod}", modWords(), mod.get(), pad);
     double g = given("γ_M", "partial factor, " + product.words(), gamma.get(), pad);
@@ -69,7 +73,7 @@ final class PartialFactorDesign {
     return pad.given(symbol, meaning, factor.value(), Unit.ONE, factor.source());
   }
 
-  private Found missing(DesignQuantity what, String reason) {
-    return new Found.Missing(what, basis.words(), reason, List.of());
+  private Found missing(DesignQuantity what, String reason, List<String> offers) {
+    return new Found.Missing(what, basis.words(), reason, offers);
   }
 }

@@ -27,6 +27,21 @@ public enum ServiceClass {
     return number;
   }
 
+  /** The class of air whose highest relative humidity, as a fraction, lasts for weeks. */
+  public static ServiceClass ofHumidity(double highest) {
+    return highest <= 0.65 ? CLASS_1 : highest <= 0.85 ? CLASS_2 : CLASS_3;
+  }
+
+  /** The class of most softwoods that become so wet, in % moisture content. */
+  public static ServiceClass ofMoisture(double wettest) {
+    return wettest <= 12 ? CLASS_1 : wettest <= 20 ? CLASS_2 : CLASS_3;
+  }
+
+  /** The damper one of this class and another. */
+  public ServiceClass damper(ServiceClass other) {
+    return compareTo(other) >= 0 ? this : other;
+  }
+
   /**
    * The class with a number.
    *

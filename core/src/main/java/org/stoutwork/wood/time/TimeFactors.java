@@ -50,6 +50,21 @@ public final class TimeFactors {
         .flatMap(row -> factor(row, duration.column()));
   }
 
+  /** Where a product may be used under a load of some duration, each as part of a sentence. */
+  public List<String> placesOf(Product product, DurationClass duration) {
+    return mod.rows().stream()
+        .filter(row -> row.required("product").equals(product.words()))
+        .filter(row -> row.number(duration.column()).isPresent())
+        .map(row -> place(product, row))
+        .toList();
+  }
+
+  private static String place(Product product, Row row) {
+    List<String> grades = row.list("grades");
+    String what = grades.isEmpty() ? product.words() : String.join(" or ", grades);
+    return "%s in service class %s".formatted(what, row.required("service_class"));
+  }
+
   /** The deformation factor k_def (EN 1995-1-1 Table 3.2). */
   public Optional<Property> kDef(Product product, String grade, ServiceClass service) {
     return def.rows().stream()

@@ -38,6 +38,8 @@ class FramePropertiesTest {
     FrameResult result = solve(model, RandomFrames.loads(r, model, "all"));
     assertTrue(result.equilibriumError() < 1e-10, () -> "left over " + result.equilibriumError());
     assertTrue(result.residual() < 1e-10);
+    assertTrue(
+        result.reciprocityError() < 1e-10, () -> "works differ " + result.reciprocityError());
   }
 
   @Property(tries = 30)

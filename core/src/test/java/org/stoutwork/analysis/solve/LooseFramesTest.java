@@ -156,6 +156,49 @@ class LooseFramesTest {
     }
   }
 
+  /**
+   * A cantilever of two lengths, one a million or a billion times stiffer than the other. Only a
+   * stiff arm on a base a billion times softer may be refused, as good as loose.
+   */
+  @Test
+  void lengths_that_differ_a_billionfold_in_stiffness_are_solved_right_or_refused() {
+    double l = 640;
+    double f = 310;
+    for (double ratio : new double[] {1e-9, 1e-6, 1e6, 1e9}) {
+      FrameModel model =
+          FrameModel.builder()
+              .material("m", 11000, 700, 500)
+              .material("other", 11000 * ratio, 700 * ratio, 500)
+              .section("s", new CrossSection(3600, 1.1e6, 1.3e6, 2e6, 0, 0))
+              .node("foot", 0, 0, 0)
+              .node("knee", l, 0, 0)
+              .node("tip", 2 * l, 0, 0)
+              .member("lower", "foot", "knee", "s", "m")
+              .member("upper", "knee", "tip", "s", "other")
+              .fixed("foot")
+              .build();
+      Preparation preparation = FrameSolver.prepare(model);
+      if (preparation instanceof Loose loose) {
+        assertEquals(1e9, ratio);
+        assertEquals("tip", loose.part());
+        continue;
+      }
+      FrameResult result =
+          preparation.prepared().solve(LoadCase.of("tip", Load.node("tip", 7, 0, -f))).result();
+      double ei = 11000 * 1.1e6;
+      double cube = f * l * l * l / ei;
+      // Two equal lengths: the outer one bends by 1/3, the inner one under F and F l by 1/3 + 1/2,
+      // and turns by 1/2 + 1, which carries the outer one along.
+      double expected = cube * (1 / 3.0 / ratio + 1 / 3.0 + 1 / 2.0 + 1 / 2.0 + 1);
+      double sink = -result.displacement("tip")[2];
+      assertEquals(expected, sink, 1e-6 * expected, "ratio " + ratio);
+      double longer = 7 * l / (11000.0 * 3600) * (1 + 1 / ratio);
+      assertEquals(longer, result.displacement("tip")[0], 1e-6 * longer, "ratio " + ratio);
+      assertEquals(2 * f * l, Math.abs(result.reaction("foot")[4]), 1e-6 * f * l, "ratio " + ratio);
+      assertTrue(result.equilibriumError() < 1e-6, "unbalanced " + result.equilibriumError());
+    }
+  }
+
   @Test
   void contradicting_settlements_of_tied_nodes_are_refused() {
     FrameModel model =

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.analysis.model.Link;
 import org.stoutwork.analysis.model.Panel;
@@ -84,8 +85,7 @@ class PanelSolverTest {
           top()
               .support(PanelSupport.knifeEdge(PanelLine.x(0)))
               .support(PanelSupport.knifeEdge(PanelLine.x(1330)))
-              .support(
-                  new PanelSupport(PanelLine.x(700), java.util.Optional.of(links[k]), false, false))
+              .support(new PanelSupport(PanelLine.x(700), Optional.of(links[k]), false, false))
               .build();
       sag[k] = -PanelSolver.solve(panel, List.of(load)).wMin().value();
     }
@@ -145,6 +145,69 @@ class PanelSolverTest {
 
   private static double sag(Panel panel, PanelLoad load) {
     return -PanelSolver.solve(panel, List.of(load)).wMin().value();
+  }
+
+  /** Square openings of the same area stand for round holes; loads beside the row and far off. */
+  @Test
+  void a_strip_with_holes_stands_for_a_row_of_openings() {
+    double d = 20;
+    double spacing = 100;
+    double half = Math.sqrt(Math.PI) / 4 * d;
+    PanelBuilder openings = lines(top());
+    for (int k = 0; k < 11; k++) {
+      double x = 140 + spacing * k;
+      openings.opening(x - half, 110 - half, x + half, 110 + half);
+    }
+    PanelSection holed = PanelSection.solid(BEECH, 42).withHoles(d, spacing);
+    Panel strip = lines(top()).zone(95, 110 - d / 2, 1190, 110 + d / 2, holed).build();
+    PanelSection tooStiff = PanelSection.solid(BEECH, 42).reduced(1 - d / spacing);
+    Panel inProportion = lines(top()).zone(95, 110 - d / 2, 1190, 110 + d / 2, tooStiff).build();
+    for (double y : new double[] {190, 400}) {
+      PanelLoad load = PanelLoad.patch("top", 590, y, 70, 70, 900);
+      double whole = sag(lines(top()).build(), load);
+      double byOpenings = sag(openings.build(), load) / whole - 1;
+      double byStrip = sag(strip, load) / whole - 1;
+      assertEquals(byOpenings, byStrip, 0.3 * byOpenings, "load at " + y);
+      assertTrue(sag(inProportion, load) / whole - 1 < 0.5 * byOpenings, "load at " + y);
+    }
+  }
+
+  @Test
+  void a_gap_through_the_whole_length_leaves_two_slabs() {
+    PanelLoad load = PanelLoad.patch("top", 640, 100, 70, 70, 900);
+    double gapped = sag(lines(top()).opening(0, 280, 1330, 300).build(), load);
+    Panel alone =
+        lines(Panel.builder("top", 1330, 280, 42).material(BEECH).mesh(new PanelMesh.Auto(12)))
+            .build();
+    assertEquals(sag(alone, load), gapped, 2e-3 * gapped);
+    assertTrue(gapped > 1.2 * sag(lines(top()).build(), load));
+  }
+
+  /** Springs of 1e-12 of a panel's own stiffness hold nothing; between, right or refused. */
+  @Test
+  void a_panel_on_next_to_nothing_is_refused_or_answered_right() {
+    double own = 12600 * Math.pow(42, 3) / 12 / Math.pow(1330, 3);
+    for (double part : new double[] {1e-3, 1e-4, 1e-6, 1e-9, 1e-12}) {
+      double k = part * own;
+      Panel panel =
+          top()
+              .support(new PanelSupport(PanelLine.x(0), Optional.of(Link.elastic(k)), false, false))
+              .support(
+                  new PanelSupport(PanelLine.x(1330), Optional.of(Link.elastic(k)), false, false))
+              .report(665, 285)
+              .build();
+      List<PanelLoad> loads = List.of(PanelLoad.pressure("top", 1e-9));
+      try {
+        double w = -PanelSolver.solve(panel, loads).report().get(0).w();
+        // Two springs k a mm of width carry q a: it sinks by q a / 2k, however it bends.
+        double sunk = 1e-9 * 1330 / (2 * k);
+        assertTrue(part > 1e-12, "answered with " + w + " at " + part);
+        assertEquals(sunk, w, (0.05 * part + 2e-6) * sunk, "part " + part);
+      } catch (PanelNotHeldException refused) {
+        assertTrue(part < 1e-4, "refused at " + part);
+        assertTrue(refused.getMessage().contains("top"), refused.getMessage());
+      }
+    }
   }
 
   @Test

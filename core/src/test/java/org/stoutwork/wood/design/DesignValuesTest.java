@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
 import org.stoutwork.wood.Property;
+import org.stoutwork.wood.SheetGood;
 import org.stoutwork.wood.Wood;
 import org.stoutwork.wood.WoodGroup;
 import org.stoutwork.wood.catalogue.WoodCatalogue;
@@ -234,5 +236,27 @@ class DesignValuesTest {
     assertEquals(DurationClass.LONG, new CumulativeLoad(6, 230, 15).durationClass());
     assertEquals(DurationClass.PERMANENT, new CumulativeLoad(24, 365.25, 11).durationClass());
     assertEquals(DurationClass.INSTANTANEOUS, new CumulativeLoad(0.001, 30, 2).durationClass());
+  }
+
+  @Test
+  void a_board_where_it_is_not_to_be_used_offers_where_it_is() {
+    SheetGood osb = (SheetGood) WoodCatalogue.load().byKey("osb-3-10-18").orElseThrow();
+    DesignConditions outdoors =
+        new DesignConditions(
+            LoadDuration.of(DurationClass.MEDIUM),
+            ServiceClass.CLASS_3,
+            18,
+            Situation.USUAL,
+            Growth.CLEAR);
+    Found found =
+        DesignValues.of(
+                osb, DesignBasis.PartialFactors.recommended(), outdoors, DesignTables.load())
+            .find(DesignQuantity.BENDING, Pad.blank());
+    assertEquals(
+        List.of(
+            "OSB/2 in service class 1",
+            "OSB/3 or OSB/4 in service class 1",
+            "OSB/3 or OSB/4 in service class 2"),
+        assertInstanceOf(Found.Missing.class, found).offers());
   }
 }

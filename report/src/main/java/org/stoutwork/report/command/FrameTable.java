@@ -68,7 +68,9 @@ final class FrameTable {
             + ": equilibrium error "
             + Writing.number(result.equilibriumError(), 2)
             + ", residual "
-            + Writing.number(result.residual(), 2));
+            + Writing.number(result.residual(), 2)
+            + ", reciprocity error "
+            + Writing.number(result.reciprocityError(), 2));
     lines.add("");
   }
 

@@ -1,5 +1,6 @@
 package org.stoutwork.report.sheet;
 
+import java.util.List;
 import org.stoutwork.report.drawing.RichText;
 
 /** What stands in one field of a table. */
@@ -10,13 +11,23 @@ public sealed interface Cell {
     return new Text(RichText.of(markup));
   }
 
+  /** Marked-up texts one below another. */
+  static Cell lines(List<String> markups) {
+    RichText all = RichText.EMPTY;
+    for (String markup : markups) {
+      all = all.runs().isEmpty() ? all : all.then(RichText.plain("\n"));
+      all = all.then(RichText.of(markup));
+    }
+    return new Text(all);
+  }
+
   /** A bar. */
   static Cell of(Utilisation utilisation) {
     return new Bar(utilisation);
   }
 
   /**
-   * Text, wrapped to the column.
+   * Text, wrapped to the column; it may hold line ends.
    *
    * @param text what it says
    */

@@ -33,7 +33,7 @@ final class Views {
     this.shoulder = shoulder;
     this.place = place;
     this.beyond = Math.max(LEAST_BEYOND, BEYOND * depth());
-    this.stub = Math.max(0.4 * depth(), reach + beyond);
+    this.stub = Math.max(0.4 * depth(), reach + LEAST_BEYOND);
   }
 
   /** Lays the front faces of rail and post in one plane; else their middles are. */

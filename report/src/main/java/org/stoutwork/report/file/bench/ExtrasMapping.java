@@ -9,7 +9,10 @@ import org.stoutwork.bench.sketch.WeightKind;
 import org.stoutwork.bench.sketch.WeightSketch;
 import org.stoutwork.quantity.Force;
 import org.stoutwork.report.file.field.Fields;
+import org.stoutwork.report.file.field.Got;
 import org.stoutwork.report.file.field.Quantities;
+import org.stoutwork.report.file.field.Range;
+import org.stoutwork.wood.time.CumulativeLoad;
 import org.stoutwork.wood.time.DurationClass;
 
 /** What is fixed to the bench, stays on it or acts on it: vises, weights, actions. */
@@ -69,9 +72,17 @@ final class ExtrasMapping {
     Take.value(lengths.place(fields, "baseAlong"), weight::baseAlong);
     Take.value(lengths.place(fields, "baseAcross"), weight::baseAcross);
     Take.value(fields.yesNo("reciprocating"), weight::reciprocating);
+    Take.value(fields.map("stays", ExtrasMapping::times), weight::stays);
     Take.value(
         fields.list("shaftRates", rate -> rate.as(ShaftRate.KIND)),
         rates -> rates.forEach(weight::rateHz));
+  }
+
+  private static Got<CumulativeLoad> times(Fields fields) {
+    Got<Double> hours = fields.number("hoursPerDay", Range.between(0.001, 24)).required();
+    Got<Double> days = fields.number("daysPerYear", Range.between(0.1, 365.25)).required();
+    Got<Double> years = fields.number("years", Range.between(0.1, 200)).required();
+    return fields.build(() -> new CumulativeLoad(hours.get(), days.get(), years.get()));
   }
 
   private static void action(Fields fields, ActionSketch action) {
@@ -84,5 +95,6 @@ final class ExtrasMapping {
     Take.value(
         fields.scalar("duration", WordKinds.of(DurationClass.class, DurationClass::words)),
         action::duration);
+    Take.value(fields.map("acts", ExtrasMapping::times), action::acts);
   }
 }

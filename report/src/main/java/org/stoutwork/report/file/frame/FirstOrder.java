@@ -38,6 +38,11 @@ public record FirstOrder(FrameResult result) implements Statics {
   }
 
   @Override
+  public double reciprocityError() {
+    return result.reciprocityError();
+  }
+
+  @Override
   public MemberStatics member(String name) {
     return new OfMember(result.member(name));
   }

@@ -53,6 +53,7 @@ public final class FrameResultsWriter {
                 .forEach(name -> o.object(name, m -> MemberOut.write(m, result.member(name)))));
     contacts(out, result);
     out.put("equilibriumError", result.equilibriumError()).put("residual", result.residual());
+    out.put("reciprocityError", result.reciprocityError());
   }
 
   private static void contacts(JsonOut out, Statics result) {

@@ -14,7 +14,7 @@ import org.stoutwork.analysis.solve.SecondOrderResult;
 
 /**
  * Second-order results as {@link Statics}. Extremes are the largest of the values at the stations
- * into which members are divided; deflections between nodes are not known.
+ * into which members are divided.
  *
  * @param model what was solved
  * @param result what the solver found
@@ -48,6 +48,11 @@ public record OnDisplaced(FrameModel model, SecondOrderResult result) implements
   @Override
   public double residual() {
     return result.residual();
+  }
+
+  @Override
+  public double reciprocityError() {
+    return result.reciprocityError();
   }
 
   @Override
@@ -85,7 +90,26 @@ public record OnDisplaced(FrameModel model, SecondOrderResult result) implements
           largest.merge(ORDER.get(i), new Extreme(six[i], x), (a, b) -> isLarger(b, a) ? b : a);
         }
       }
-      return new MemberExtremes(largest, Optional.empty(), Optional.empty());
+      return new MemberExtremes(
+          largest,
+          Optional.of(MemberExtremes.Component.larger(farthest(1, false), farthest(2, false))),
+          Optional.of(MemberExtremes.Component.larger(farthest(1, true), farthest(2, true))));
+    }
+
+    /** The largest deflection along y (1) or z (2), as it is or from the line between both ends. */
+    private Extreme farthest(int index, boolean fromChord) {
+      int last = result.stations();
+      double start = fromChord ? result.deflection(name, 0)[index] : 0;
+      double end = fromChord ? result.deflection(name, last)[index] : 0;
+      Extreme most = new Extreme(0, 0);
+      for (int station = 0; station <= last; station++) {
+        double part = (double) station / last;
+        double line = start + part * (end - start);
+        double w = result.deflection(name, station)[index] - line;
+        Extreme here = new Extreme(w, part * length);
+        most = isLarger(here, most) ? here : most;
+      }
+      return most;
     }
 
     private static boolean isLarger(Extreme one, Extreme other) {

@@ -23,4 +23,7 @@ public interface Statics {
 
   /** Largest unbalanced nodal force relative to the largest nodal load. */
   double residual();
+
+  /** By how much the solution fails Betti's theorem together with probing forces, relative. */
+  double reciprocityError();
 }

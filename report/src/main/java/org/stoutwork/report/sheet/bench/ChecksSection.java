@@ -1,8 +1,11 @@
 package org.stoutwork.report.sheet.bench;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.stoutwork.report.sheet.Block;
 import org.stoutwork.report.sheet.Cell;
 import org.stoutwork.report.sheet.Column;
@@ -20,17 +23,20 @@ final class ChecksSection {
 
   static List<Block> of(Matter m) {
     List<Block> out = new ArrayList<>();
-    out.add(new Block.PageBreak());
     out.add(Heading.of(1, "All checks", "checks"));
     out.add(
         Paragraph.of(
-            "By topic, the worst first. The bar ends at demand over capacity, with the limit line at"
-                + " 1.0: an open bar is adequate, a hatched one marginal, a solid one inadequate."
-                + " Where the stiffness of the joints matters, a thin line under the bar shows the"
-                + " range, and the column beside it gives the figures with soft, mean and stiff"
-                + " joints; the largest decides, but what holds with the favourable joints is"
-                + " marginal rather than inadequate. Marginal is also what uses at least 0.9. Demand and capacity are those at the joints' mean stiffness."
-                + " L and K name the load and the combination, listed in tables {table:loads} and"
+            "By topic, the worst first; parts with the same figures share a row. The bar ends at"
+                + " demand over capacity, with the limit line at 1.0: an open bar is adequate, a"
+                + " hatched one marginal (from 0.9 on), a solid one inadequate. "
+                + (ranges(m)
+                    ? "Where the stiffness of the joints matters, a thin line under the bar shows"
+                        + " the range, and the column beside it gives the figures with soft, mean"
+                        + " and stiff joints; the largest decides, but what holds with the"
+                        + " favourable joints is marginal rather than inadequate. Demand and"
+                        + " capacity are those at the mean stiffness. "
+                    : "")
+                + "L and K name the load and the combination, listed in tables {table:loads} and"
                 + " {table:combinations}."));
     out.add(table(m));
     out.add(notChecked(m));
@@ -39,48 +45,95 @@ final class ChecksSection {
     return out;
   }
 
+  private static boolean ranges(Matter m) {
+    return m.result().checked().stream()
+        .anyMatch(c -> c.range().filter(ChecksSection::differs).isPresent());
+  }
+
   private static Table table(Matter m) {
+    boolean ranges = ranges(m);
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.share(1, "Check, part and place"));
+    columns.add(Column.mm(26, "Demand, capacity").right());
+    columns.add(Column.mm(43, "Utilisation"));
+    if (ranges) {
+      columns.add(Column.mm(12, "Soft, mean, stiff").right());
+    }
+    columns.add(Column.mm(10, "Load"));
     Table.Builder table =
-        Table.of(
-                Column.share(1, "Check, part and place"),
-                Column.mm(26, "Demand, capacity").right(),
-                Column.mm(47, "Utilisation"),
-                Column.mm(12, "Soft, mean, stiff").right(),
-                Column.mm(9, "Load"))
+        Table.of(columns.toArray(Column[]::new))
             .caption("All checks that came to a number")
             .anchor("all")
             .dense();
     Topic topic = null;
-    for (CheckResult.Checked check : m.result().checked()) {
-      if (check.topic() != topic) {
-        topic = check.topic();
+    for (List<CheckResult.Checked> alike : alike(m)) {
+      if (alike.get(0).topic() != topic) {
+        topic = alike.get(0).topic();
         table.group(Shown.sentence(topic.words()));
       }
-      table.row(row(m, check));
+      table.row(row(m, alike, ranges));
     }
     return table.build();
   }
 
-  private static List<Cell> row(Matter m, CheckResult.Checked check) {
+  /** Checks in their order, those with the same printed figures together. */
+  private static List<List<CheckResult.Checked>> alike(Matter m) {
+    Map<List<Object>, List<CheckResult.Checked>> out = new LinkedHashMap<>();
+    for (CheckResult.Checked c : m.result().checked()) {
+      List<Object> figures =
+          List.of(
+              c.topic(),
+              c.title(),
+              m.amounts().pair(c.demand(), c.capacity()),
+              Shown.use(c.utilisation()),
+              c.range().map(ChecksSection::range).orElse(""),
+              c.verdict(),
+              c.note());
+      out.computeIfAbsent(figures, k -> new ArrayList<>()).add(c);
+    }
+    return List.copyOf(out.values());
+  }
+
+  private static List<Cell> row(Matter m, List<CheckResult.Checked> alike, boolean ranges) {
+    CheckResult.Checked check = alike.get(0);
     String note = check.note().isBlank() ? "" : ". //" + m.say(check.note()) + "//";
-    return List.of(
-        Cell.of("**" + m.say(check.title()) + "**: " + CoverSection.where(m, check) + note),
-        Cell.of(Shown.plain(m.amounts().pair(check.demand(), check.capacity()))),
-        Shown.barCell(check),
-        Cell.of(check.range().map(ChecksSection::range).orElse("\u2013")),
-        Cell.of(names(m, check)));
+    Set<String> places = new LinkedHashSet<>();
+    alike.forEach(c -> places.add(CoverSection.where(m, c)));
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.of("**" + m.say(check.title()) + "**: " + String.join("; ", places) + note));
+    cells.add(Cell.of(Shown.plain(m.amounts().pair(check.demand(), check.capacity()))));
+    cells.add(Shown.barCell(check));
+    if (ranges) {
+      cells.add(Cell.of(check.range().map(ChecksSection::range).orElse("\u2013")));
+    }
+    cells.add(Cell.of(names(m, alike)));
+    return cells;
   }
 
   private static String range(StiffnessRange r) {
-    return Shown.matters(r)
+    return differs(r)
         ? Shown.use(r.low()) + " " + Shown.use(r.mean()) + " " + Shown.use(r.high())
         : "\u2013";
   }
 
-  private static String names(Matter m, CheckResult.Checked check) {
-    String load = check.load().isBlank() ? "" : m.loads().name(check.load());
-    String with = check.combination().isBlank() ? "" : m.combinations().name(check.combination());
-    return load + (load.isEmpty() || with.isEmpty() ? "" : " ") + with;
+  /** Whether the figures with soft, mean and stiff joints differ as they are printed. */
+  private static boolean differs(StiffnessRange r) {
+    return !Shown.use(r.smallest()).equals(Shown.use(r.largest()));
+  }
+
+  private static String names(Matter m, List<CheckResult.Checked> alike) {
+    Set<String> names = new LinkedHashSet<>();
+    for (CheckResult.Checked check : alike) {
+      if (!check.load().isBlank()) {
+        names.add(m.loads().name(check.load()));
+      }
+    }
+    for (CheckResult.Checked check : alike) {
+      if (!check.combination().isBlank()) {
+        names.add(m.combinations().name(check.combination()));
+      }
+    }
+    return String.join(" ", names);
   }
 
   private static Block notChecked(Matter m) {
@@ -94,7 +147,8 @@ final class ChecksSection {
                 Column.share(1, "Part"),
                 Column.share(2.6, "Not checked, because"))
             .caption("Not checked: these questions are open, and somebody must answer them")
-            .anchor("open");
+            .anchor("open")
+            .dense();
     for (CheckResult.NotChecked check : left) {
       table.row(
           "**" + m.say(check.title()) + "**",
@@ -106,7 +160,7 @@ final class ChecksSection {
 
   private static Table loads(Matter m) {
     Table.Builder table =
-        Table.of(Column.mm(14, "Name"), Column.share(1, "Load and where it stands"))
+        Table.of(Column.mm(9, "Name"), Column.share(1, "Load and where it stands"))
             .caption("Loads that govern a check; their sizes are in table {table:actions}")
             .anchor("loads")
             .dense();
@@ -118,7 +172,7 @@ final class ChecksSection {
 
   private static Table combinations(Matter m) {
     Table.Builder table =
-        Table.of(Column.mm(14, "Name"), Column.share(1, "What stands together"))
+        Table.of(Column.mm(9, "Name"), Column.share(1, "What stands together"))
             .caption("Combinations; the leading action is the load named beside them")
             .anchor("combinations")
             .dense();

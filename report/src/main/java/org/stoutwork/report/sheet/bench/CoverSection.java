@@ -54,7 +54,7 @@ final class CoverSection {
             said(p.project()),
             said(p.revision()),
             said(p.date()),
-            Shown.plain(BenchSheet.program(m)) + ", " + m.options().units().words(),
+            Shown.plain(SheetContent.program(m)) + ", " + m.options().units().words(),
             Shown.plain(m.fingerprint()))
         .dense()
         .build();

@@ -16,7 +16,6 @@ import org.stoutwork.report.sheet.Paragraph;
 import org.stoutwork.report.sheet.Table;
 import org.stoutwork.result.ActionLine;
 import org.stoutwork.result.JointLine;
-import org.stoutwork.result.MaterialLine;
 import org.stoutwork.source.Source;
 
 /** What went in: use and place, limits, joints, woods, actions, combinations, masses, defaults. */
@@ -38,8 +37,7 @@ final class InputsSection {
     out.add(Block.Together.of(limits(m)));
     out.add(joints(m));
     AdviceTable.of(m).ifPresent(out::add);
-    out.add(woods(m));
-    out.add(StrengthsTable.of(m));
+    out.add(WoodsTable.of(m));
     out.add(actions(m));
     out.add(Block.Together.of(combinations(m)));
     out.add(Block.Together.of(masses(m)));
@@ -53,6 +51,7 @@ final class InputsSection {
     String pupils = b.pupils() == 0 ? "no class bench" : Integer.toString(b.pupils());
     return Table.of(Column.share(1, "Use and place"), Column.share(2.2, "As described"))
         .caption("Use and place")
+        .dense()
         .row("Duty", Shown.plain(b.duty().words()))
         .row("Pupils at one time", pupils)
         .row("Stands", footing(m))
@@ -116,6 +115,7 @@ final class InputsSection {
     Criteria c = ActionPlan.of(m.bench()).criteria();
     return Table.of(Column.share(2.2, "Limit"), Column.share(1, "Value").right())
         .caption("Limits that the duty sets; source " + cite(m, c.source()))
+        .dense()
         .row("Span over sag of the top under a person or stock, at least", n(c.spanRatio()))
         .row("Span over lasting sag under what stays on the bench, at least", n(c.levelRatio()))
         .row(
@@ -135,10 +135,10 @@ final class InputsSection {
   private static Table joints(Matter m) {
     Table.Builder table =
         Table.of(
-                Column.share(1.5, "Joint, one of each kind"),
-                Column.share(2, "Kind and sizes"),
-                Column.mm(34, "Stiffness, " + m.amounts().turningStiffnessUnit()).right(),
-                Column.share(1.7, "Reason for the range"))
+                Column.share(1.2, "Joint, one of each kind"),
+                Column.share(1.6, "Kind and sizes"),
+                Column.mm(27, "Stiffness, " + m.amounts().turningStiffnessUnit()).right(),
+                Column.share(2.4, "Reason for the range"))
             .caption("Joints and their stiffness in the plane of the frame: soft, mean, stiff")
             .anchor("joints")
             .dense();
@@ -158,30 +158,6 @@ final class InputsSection {
     String high = m.amounts().bareTurningStiffness(j.stiffness().high());
     boolean one = low.equals(mean) && mean.equals(high);
     return Shown.plain(one ? mean : low + ", " + mean + ", " + high);
-  }
-
-  private static Table woods(Matter m) {
-    Table.Builder table =
-        Table.of(
-                Column.mm(18, "Symbol"),
-                Column.share(2, "Meaning"),
-                Column.mm(26, "Value").right(),
-                Column.share(1.5, "Source"))
-            .caption("Woods: means, then strengths under a short action, as the checks use them")
-            .anchor("woods")
-            .dense();
-    for (MaterialLine wood : m.result().materials()) {
-      String key = wood.key().equals(wood.name()) ? "" : " (" + Shown.plain(wood.key()) + ")";
-      table.group(Shown.plain(wood.name()) + key + ", for " + Shown.plain(wood.usedFor()));
-      for (MaterialLine.Value v : wood.values()) {
-        table.row(
-            v.symbol(),
-            Shown.plain(v.meaning()),
-            Shown.plain(m.amounts().of(v.measure())),
-            cite(m, v.source()));
-      }
-    }
-    return table.build();
   }
 
   private static Table actions(Matter m) {
@@ -209,7 +185,8 @@ final class InputsSection {
   private static Table combinations(Matter m) {
     Table.Builder table =
         Table.of(Column.share(1, "Combination"))
-            .caption("Combinations; every action leads in turn, in every place that matters");
+            .caption("Combinations; every action leads in turn, in every place that matters")
+            .dense();
     m.result().combinations().forEach(c -> table.row(m.say(Shown.sentence(c))));
     return table.build();
   }
@@ -218,7 +195,8 @@ final class InputsSection {
     Table.Builder table =
         Table.of(Column.share(1, "Part"), Column.mm(30, "Mass").right())
             .caption("Masses of what stays on the bench")
-            .anchor("masses");
+            .anchor("masses")
+            .dense();
     m.result()
         .masses()
         .forEach(
@@ -236,9 +214,9 @@ final class InputsSection {
     }
     Table.Builder table =
         Table.of(
-                Column.share(1.6, "Where it would stand"),
-                Column.share(1.1, "Value taken"),
-                Column.share(1.6, "Reason"))
+                Column.mm(66, "Where it would stand"),
+                Column.mm(31, "Value taken"),
+                Column.share(1, "Reason"))
             .caption("Values that were not given, and what was taken in their place")
             .anchor("defaults")
             .dense();

@@ -49,6 +49,10 @@ final class ModelSection {
             + " on stretchers that touch it, through bearings that pass force but no moment;"
             + " sideways they pass what the screws or the glue can.");
     out.add(
+        "Sag, level and give of the top are those of a plate in place of the grillage: orthotropic,"
+            + " with shear, on the same bearings, from which it may part against the pull of its"
+            + " screws. Both figures stand in the workings.");
+    out.add(
         m.bench().footing() == Footing.FIXED
             ? "The feet are held to the floor in all directions; they may turn."
             : "The feet press on the floor and may lift from it; sideways the floor holds them, and"
@@ -105,18 +109,9 @@ final class ModelSection {
 
   private static List<String> notCovered(Matter m) {
     List<String> out = new ArrayList<>();
-    m.result()
-        .notChecked()
-        .forEach(
-            c ->
-                out.add(
-                    "**"
-                        + m.say(c.title())
-                        + "** ("
-                        + m.say(c.part())
-                        + "): "
-                        + m.say(c.reason())
-                        + "."));
+    if (!m.result().notChecked().isEmpty()) {
+      out.add("What table {table:open} leaves open, for the reasons given there.");
+    }
     out.add("Blows, vibration, fatigue by many load cycles, fire, decay and insects.");
     out.add("Knots, checks and sloping grain beyond what the grade or the growth class allows.");
     out.add("Wear and loosening of joints, and changes made after this sheet was printed.");

@@ -1,38 +1,32 @@
 package org.stoutwork.report.sheet.bench;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import org.stoutwork.report.figure.DiagramDrawing;
 import org.stoutwork.report.figure.ShapeDrawing;
-import org.stoutwork.report.sheet.Bars;
 import org.stoutwork.report.sheet.Block;
 import org.stoutwork.report.sheet.Column;
 import org.stoutwork.report.sheet.Figures;
 import org.stoutwork.report.sheet.Heading;
 import org.stoutwork.report.sheet.Paragraph;
 import org.stoutwork.report.sheet.Table;
-import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Diagram;
 import org.stoutwork.result.Racking;
 import org.stoutwork.result.Shape;
 import org.stoutwork.result.StiffnessRange;
-import org.stoutwork.result.Topic;
 
 /** How the bench moves and what its parts feel, drawn. */
 final class ShapesSection {
 
-  private static final int MOST_BARS = 12;
-  private static final double SHAPE_HEIGHT = 48;
-  private static final double DIAGRAM_HEIGHT = 44;
+  private static final double SHAPE_HEIGHT = 44;
+  private static final double DIAGRAM_HEIGHT = 34;
 
   private ShapesSection() {}
 
   static List<Block> of(Matter m) {
     List<Block> out = new ArrayList<>();
     out.add(Heading.of(1, "Shapes and diagrams", "shapes"));
-    out.addAll(overview(m));
     out.addAll(racking(m));
     out.add(Heading.of(2, "Deflected shapes"));
     out.add(
@@ -54,26 +48,6 @@ final class ShapesSection {
         + " pulls: below the line if positive. Shear is positive, and drawn above the line, where it"
         + " pushes up what lies on the start's side of a cut, as in the workings. Distances run from the shoulder at the left"
         + " end of a stretcher, at the front end of a rail and at the foot of a leg.";
-  }
-
-  private static List<Block> overview(Matter m) {
-    List<Bars.Bar> bars = new ArrayList<>();
-    m.result().checked().stream()
-        .sorted(Comparator.comparingDouble(CheckResult.Checked::utilisation).reversed())
-        .limit(MOST_BARS)
-        .forEach(
-            c ->
-                bars.add(
-                    Bars.Bar.of("**" + m.say(c.title()) + "**, " + m.say(about(c)), Shown.bar(c))));
-    if (bars.isEmpty()) {
-      return List.of();
-    }
-    return List.of(Heading.of(2, "The checks that use most"), new Bars(bars));
-  }
-
-  /** The part, or the load where all checks of a topic are about the whole bench. */
-  private static String about(CheckResult.Checked check) {
-    return check.topic() == Topic.STABILITY ? check.load() : check.part();
   }
 
   private static List<Block> racking(Matter m) {

@@ -27,18 +27,17 @@ final class WorkingsSection {
 
   static List<Block> of(Matter m) {
     List<Block> out = new ArrayList<>();
-    out.add(new Block.PageBreak());
     out.add(Heading.of(1, "Workings", "workings"));
     out.add(
         Paragraph.of(
             "The governing check of each topic, and every check that is marginal or inadequate, the"
                 + " worst first. Each line has a number: say it when you disagree. It gives the"
                 + " formula, the numbers put in, the result, what each symbol means, and the source"
-                + " with its mark. Numbers are shown to four digits and carried in full, so the last"
-                + " digit may differ by one. Forces come from the analysis of the frame with its"
-                + " joints at their mean stiffness; the utilisation at soft and stiff joints stands"
-                + " after each working. How the strength of each wood comes about stands in table"
-                + " {table:strengths}."
+                + " with its mark; a formula met again names the line where it stands first."
+                + " Numbers are shown to four digits and carried in full, so the last digit may"
+                + " differ by one. Forces come from the analysis of the frame with its joints at"
+                + " their mean stiffness. How the strength of each wood comes about stands in table"
+                + " {table:woods}."
                 + (m.si() ? "" : " Workings are in SI units throughout.")));
     for (List<CheckResult.Checked> alike : chosen(m)) {
       out.addAll(working(m, alike));

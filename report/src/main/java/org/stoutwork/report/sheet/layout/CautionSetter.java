@@ -23,7 +23,7 @@ import org.stoutwork.report.sheet.page.Tag;
 final class CautionSetter {
 
   private static final double LEFT = 18;
-  private static final double PAD = 2.8;
+  private static final double PAD = 1.7;
   private static final double STRIPE = 2.2;
 
   private final Caution caution;
@@ -39,7 +39,7 @@ final class CautionSetter {
     List<Band> bands = new ArrayList<>(lines(inside, headline(), 0));
     bands.set(0, withSign(bands.get(0)));
     for (RichText paragraph : caution.body()) {
-      bands.addAll(lines(inside, paragraph, 1));
+      bands.addAll(lines(inside, paragraph, 0.3));
     }
     List<Band> framed = new ArrayList<>();
     for (int i = 0; i < bands.size(); i++) {
@@ -47,7 +47,7 @@ final class CautionSetter {
     }
     Bond bond = framed.size() <= 12 ? Bond.FIRM : Bond.ASKED;
     List<Band> kept = Bands.together(framed, bond);
-    return Bands.spaced(Bands.first(kept, b -> kept.size() > 1 ? b.bonded(Bond.TIGHT) : b), 4);
+    return Bands.spaced(Bands.first(kept, b -> kept.size() > 1 ? b.bonded(Bond.TIGHT) : b), 2.4);
   }
 
   private RichText headline() {
@@ -60,13 +60,13 @@ final class CautionSetter {
   private List<Band> lines(Setting inside, RichText text, double above) {
     double width = setting.width() - LEFT - PAD - 1;
     List<Band> lines =
-        new TextLines(inside, Type.BODY, Ink.BLACK).bands(text, inside.tag(Role.P), LEFT, width);
+        new TextLines(inside, Type.TABLE, Ink.BLACK).bands(text, inside.tag(Role.P), LEFT, width);
     return Bands.first(
         Bands.withoutOrphans(lines), b -> b.framed(List.of(), 0, above, b.height() + above));
   }
 
   private Band withSign(Band line) {
-    Point middle = new Point(9.5, 3.4);
+    Point middle = new Point(9.5, 4.2);
     return line.framed(
         List.of(new Piece(Tag.NONE, CautionSign.marks(caution.grade(), middle))),
         0,

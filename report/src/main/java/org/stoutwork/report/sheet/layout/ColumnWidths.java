@@ -13,7 +13,7 @@ import org.stoutwork.report.sheet.Column;
  */
 record ColumnWidths(List<Double> lefts, List<Double> widths) {
 
-  private static final double GAP = 4.2;
+  private static final double GAP = 3.4;
   private static final double LEAST = 6;
 
   static ColumnWidths of(List<Column> columns, double total) {

@@ -1,8 +1,12 @@
 package org.stoutwork.report.sheet.layout;
 
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import org.stoutwork.working.Formula;
 
 /**
  * Counts sections, figures, tables and lines of calculation, and knows what references stand for.
@@ -17,6 +21,8 @@ final class Numbering {
   private int figures;
   private int tables;
   private int lines;
+  private final Map<Formula, Integer> formulas = new HashMap<>();
+  private final Set<String> told = new HashSet<>();
 
   Numbering(Map<String, String> earlier) {
     this.earlier = earlier;
@@ -34,6 +40,18 @@ final class Numbering {
               heading + 1));
     }
     heading = level;
+    told.clear();
+  }
+
+  /** The line at which a formula stood first; this one, if it has not been met before. */
+  int firstLine(Formula formula, int line) {
+    Integer first = formulas.putIfAbsent(formula, line);
+    return first == null ? line : first;
+  }
+
+  /** Whether something is said for the first time since the last heading. */
+  boolean tell(String meaning) {
+    return told.add(meaning);
   }
 
   String section(int level, String anchor) {

@@ -8,6 +8,7 @@ import org.stoutwork.report.drawing.Ink;
 import org.stoutwork.report.drawing.Mark;
 import org.stoutwork.report.drawing.Point;
 import org.stoutwork.report.drawing.RichText;
+import org.stoutwork.report.drawing.Run;
 import org.stoutwork.report.sheet.Cell;
 import org.stoutwork.report.sheet.Column;
 import org.stoutwork.report.sheet.Utilisation;
@@ -17,7 +18,7 @@ import org.stoutwork.report.sheet.page.Tag;
 /** Sets one row of a table into one band for every line of its tallest cell. */
 final class RowSetter {
 
-  private static final double PAD = 1.0;
+  private static final double PAD = 0.7;
   private static final double APART = 2;
   private static final double SHORTEST_BAR = 24;
 
@@ -68,10 +69,30 @@ final class RowSetter {
     List<List<Piece>> lines = new ArrayList<>();
     RichText resolved = setting.resolved(text);
     double width = widths.widths().get(column);
-    for (RichText line : LineBreaker.lines(resolved, type.points(), width, setting.measure())) {
-      lines.add(List.of(Piece.of(tag, label(line, column))));
+    for (RichText part : parted(resolved)) {
+      for (RichText line : LineBreaker.lines(part, type.points(), width, setting.measure())) {
+        lines.add(List.of(Piece.of(tag, label(line, column))));
+      }
     }
     return lines;
+  }
+
+  /** The text cut at its line ends. */
+  private static List<RichText> parted(RichText text) {
+    List<RichText> parts = new ArrayList<>();
+    List<Run> part = new ArrayList<>();
+    for (Run run : text.runs()) {
+      String[] pieces = run.text().split("\n", -1);
+      for (int i = 0; i < pieces.length; i++) {
+        if (i > 0) {
+          parts.add(new RichText(part));
+          part = new ArrayList<>();
+        }
+        part.add(run.with(pieces[i]));
+      }
+    }
+    parts.add(new RichText(part));
+    return parts;
   }
 
   private Mark label(RichText line, int column) {

@@ -57,6 +57,13 @@ public final class FormulaSetter {
         List.of(equality(), glyphs.text(RichText.plain(Digits.grouped(text), Face.BOLD))));
   }
 
+  /** Words in brackets behind a result; nothing for no words. */
+  public MathBox words(String text) {
+    return text.isEmpty()
+        ? glyphs.space(0)
+        : MathBox.row(List.of(glyphs.space(0.4), glyphs.plain("(" + Digits.grouped(text) + ")")));
+  }
+
   /** "=" with its spaces. */
   public MathBox equality() {
     return MathBox.row(List.of(glyphs.space(0.3), glyphs.plain("="), glyphs.space(0.3)));

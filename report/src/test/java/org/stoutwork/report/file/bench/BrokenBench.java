@@ -85,6 +85,8 @@ record BrokenBench(String title, String text, Refusal refusal, String message) {
         - {line: back, depth: 4 1/2, bottomEdgeAt: 8}
       weights:
         - {name: lathe, lies: machine, mass: 120 lb, shaftRates: [1200 rpm]}
+        - {lies: on the shelf, mass: 30 lb, stays: {hoursPerDay: 24, daysPerYear: 300, years: 15}}
+      air: {lowHumidity: 40 %, highHumidity: 63 %, temperature: 64 °F, serviceClass: 1}
       woods:
         - {name: shop elm, group: hardwood, source: own bending tests, specificGravity: 0.53,
            modulus: 9.3 GPa, bending: 78 MPa}

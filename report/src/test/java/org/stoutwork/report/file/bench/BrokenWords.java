@@ -224,6 +224,23 @@ final class BrokenWords {
                 + " not in the tables needs at least this value, or a density. Known"
                 + " woods with names like it are oak-white, oak-swamp-white, oak-bur."),
         BrokenBench.with(
+            "a load that acts more hours than a day has",
+            "force: 1.1 kN}",
+            "force: 1.1 kN, acts: {hoursPerDay: 25, daysPerYear: 200, years: 9}}",
+            Refusal.BOTH,
+            "bench.yaml:25:65  actions[0].acts.hoursPerDay is 25; a number from 0.001 to 24 is"
+                + " needed."),
+        BrokenBench.with(
+            "air without signs",
+            "people:",
+            "air: {lowHumidity: 40, temperature: 18, serviceClass: 4}\npeople:",
+            Refusal.BOTH,
+            "bench.yaml:26:20  air.lowHumidity is 40; a relative humidity from 0 % to 95 % is needed"
+                + " (write the percent sign). Did you mean \"40 %\"?",
+            "bench.yaml:26:37  air.temperature is 18; a temperature such as `18 °C` or `65 °F`, from"
+                + " 0 °C to 60 °C, is needed.",
+            "bench.yaml:26:55  air.serviceClass is 4; a whole number from 1 to 3 is needed."),
+        BrokenBench.with(
             "an own shrinkage without its sign",
             "people:",
             "woods:\n  - {name: ash-white, source: own tests, shrinkageRadial: 4.7}\npeople:",

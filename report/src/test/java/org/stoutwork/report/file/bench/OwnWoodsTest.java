@@ -2,10 +2,16 @@ package org.stoutwork.report.file.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.report.file.tree.SourceText;
 import org.stoutwork.report.file.tree.UnreadableFile;
+import org.stoutwork.result.BenchResult;
+import org.stoutwork.result.MaterialLine;
 import org.stoutwork.source.Mark;
+import org.stoutwork.source.Source;
+import org.stoutwork.study.BenchCheck;
 import org.stoutwork.wood.ClearProperty;
 import org.stoutwork.wood.Property;
 import org.stoutwork.wood.Species;
@@ -76,5 +82,39 @@ class OwnWoodsTest {
     assertEquals(
         known("beech-european").clear().dry(ClearProperty.BENDING),
         beech.clear().dry(ClearProperty.BENDING));
+  }
+
+  @Test
+  void the_result_says_which_woods_have_own_values_and_marks_each_of_them() throws UnreadableFile {
+    String text =
+        """
+        bench: own woods
+        wood: shop elm
+        height: 855 mm
+        top: {length: 1610 mm, width: 575 mm, thickness: 66 mm}
+        everyEndFrame: {legs: {wood: beech-european}, topRail: {wood: ash-white}}
+        woods:
+          - {name: shop elm, group: hardwood, source: bending tests 3, density: 610 kg/m³}
+          - {name: beech-european, source: mill sheet 7, shear: 12.4 MPa}
+        """;
+    BenchFile file = BenchFileReader.read(new SourceText("bench.yaml", text), WOODS);
+    BenchResult result = BenchCheck.load().run(file.bench());
+    assertEquals("shop elm, with values of yours", material(result, "shop-elm").name());
+    assertEquals(Set.of("bending tests 3"), yours(material(result, "shop-elm")));
+    assertEquals(Set.of("mill sheet 7"), yours(material(result, "beech-european")));
+    assertEquals("Ash, white", material(result, "ash-white").name());
+    assertEquals(Set.of(), yours(material(result, "ash-white")));
+  }
+
+  private static MaterialLine material(BenchResult result, String key) {
+    return result.materials().stream().filter(m -> m.key().equals(key)).findFirst().orElseThrow();
+  }
+
+  private static Set<String> yours(MaterialLine material) {
+    return material.values().stream()
+        .flatMap(value -> value.working().sources().stream())
+        .filter(source -> source.mark() == Mark.YOURS)
+        .map(Source::document)
+        .collect(Collectors.toSet());
   }
 }

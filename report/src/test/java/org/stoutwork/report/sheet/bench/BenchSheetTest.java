@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.stoutwork.bench.DefaultTaken;
 import org.stoutwork.report.pdf.MissingGlyph;
 import org.stoutwork.report.pdf.TypeCase;
+import org.stoutwork.report.print.BenchSheet;
 import org.stoutwork.report.sheet.Paper;
 import org.stoutwork.report.units.UnitSystem;
 import org.stoutwork.result.ActionLine;
@@ -104,7 +105,7 @@ class BenchSheetTest {
 
   @Test
   void checks_cautions_and_defaults_stand_word_for_word_in_what_is_set() {
-    String told = Told.of(BenchSheet.sheet(CLASS, Sheets.A4, TypeCase.open(MissingGlyph.REFUSE)));
+    String told = Told.of(SheetContent.of(CLASS, Sheets.A4, TypeCase.open(MissingGlyph.REFUSE)));
     for (CheckResult check : CLASS.checks()) {
       assertTrue(told.contains(check.title()), check.title());
       assertTrue(told.contains(check.part()), check.part());

@@ -11,6 +11,7 @@ import org.stoutwork.bench.Edge;
 import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.bench.sketch.UnsoundBench;
 import org.stoutwork.quantity.Length;
+import org.stoutwork.report.print.BenchSheet;
 import org.stoutwork.result.BenchResult;
 
 class RandomSheetsTest {

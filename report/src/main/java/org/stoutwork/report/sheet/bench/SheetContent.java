@@ -9,45 +9,31 @@ import java.util.List;
 import org.stoutwork.bench.People;
 import org.stoutwork.report.drawing.RichText;
 import org.stoutwork.report.drawing.TextMeasure;
-import org.stoutwork.report.pdf.MissingGlyph;
-import org.stoutwork.report.pdf.PdfPress;
-import org.stoutwork.report.pdf.TypeCase;
 import org.stoutwork.report.sheet.About;
 import org.stoutwork.report.sheet.Block;
 import org.stoutwork.report.sheet.Furniture;
 import org.stoutwork.report.sheet.Sheet;
-import org.stoutwork.report.sheet.layout.Layouter;
 import org.stoutwork.result.BenchResult;
 
 /**
- * The check sheet of a bench: verdict, sign-off, drawing, all checks, diagrams, workings, inputs
- * and cautions, so that a second person can follow it line by line and sign it.
- *
- * <pre>{@code
- * byte[] pdf = BenchSheet.pdf(result, SheetOptions.usual("0.1.0"));
- * }</pre>
- *
- * <p>The same result and options give the same bytes, at any time and in any locale.
+ * What the check sheet of a bench says: verdict, sign-off, drawings, all checks, diagrams,
+ * workings, inputs and cautions, in their order, before anything is set on pages.
  */
-public final class BenchSheet {
+public final class SheetContent {
 
   private static final String LANGUAGE = "en-GB";
   private static final int LONGEST_NAME = 48;
 
-  private BenchSheet() {}
+  private SheetContent() {}
 
   /**
-   * The sheet as a PDF file.
+   * The content of the sheet.
    *
-   * @throws org.stoutwork.report.sheet.layout.LayoutFault if something does not fit on its page
+   * @param result to print
+   * @param options paper, units, version
+   * @param measure of the type that will print it: drawings need it
    */
-  public static byte[] pdf(BenchResult result, SheetOptions options) {
-    TypeCase type = TypeCase.open(MissingGlyph.SHOW_CODE);
-    return new PdfPress(type).print(new Layouter(type).layOut(sheet(result, options, type)));
-  }
-
-  /** What the sheet says, before it is set on pages. */
-  public static Sheet sheet(BenchResult result, SheetOptions options, TextMeasure measure) {
+  public static Sheet of(BenchResult result, SheetOptions options, TextMeasure measure) {
     Matter matter = new Matter(result, options, measure);
     List<Block> blocks = new ArrayList<>();
     blocks.addAll(CoverSection.of(matter));

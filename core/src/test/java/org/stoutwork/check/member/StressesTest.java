@@ -1,0 +1,147 @@
+package org.stoutwork.check.member;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.stoutwork.bench.BasisChoice;
+import org.stoutwork.section.NetSection;
+import org.stoutwork.section.Opening;
+import org.stoutwork.section.Rectangle;
+import org.stoutwork.working.Line;
+import org.stoutwork.working.Pad;
+import org.stoutwork.working.RecordingPad;
+
+/**
+ * Strength of one section by hand: 44 mm x 104 mm, A = 4576 mm², W_y = 44·104²/6 = 79 317 mm³, W_z
+ * = 104·44²/6 = 33 557 mm³. Under 18 kN, 450 N·m and 120 N·m: 3.9336, 5.6734 and 3.5760 MPa.
+ */
+class StressesTest {
+
+  private static final Cut CUT = cut(Opening.NONE, Opening.NONE);
+
+  private static Cut cut(Opening upDown, Opening sideways) {
+    return new Cut(
+        null,
+        "m1",
+        true,
+        0,
+        new NetSection(new Rectangle(44, 104), upDown),
+        new NetSection(new Rectangle(104, 44), sideways),
+        0);
+  }
+
+  private static Stresses european(double lengthY, double lengthZ) {
+    return new Stresses(
+        BasisChoice.PARTIAL_FACTORS, 22, 14, 17, 2.6, 25, 10_100, 0.67, lengthY, lengthZ);
+  }
+
+  private static Stresses american(double lengthY, double lengthZ) {
+    return new Stresses(
+        BasisChoice.CLEAR_WOOD, 13.1, 7.2, 9.6, 1.4, 9.6, 8300, 1, lengthY, lengthZ);
+  }
+
+  private static double[] forces(double n) {
+    return new double[] {n, -900, 2100, 31_000, 450_000, -120_000};
+  }
+
+  private static void assertUse(double expected, Stresses stresses, double n) {
+    assertEquals(expected, stresses.bending(CUT, forces(n), Pad.blank()), 1e-6 * expected);
+  }
+
+  /** 3.9336/14 + max(5.6734 + 0.7·3.5760, 0.7·5.6734 + 3.5760)/22 = 0.2810 + 0.3717. */
+  @Test
+  void tension_adds_to_the_worse_sum_of_bending() {
+    assertUse(0.652632293, european(1400, 1250), 18_000);
+  }
+
+  /** 3.9336/7.2 + (5.6734 + 3.5760)/13.1 = 0.5463 + 0.7061. */
+  @Test
+  void tension_adds_to_the_whole_bending_of_clear_wood() {
+    assertUse(1.252388413, american(1400, 610), 18_000);
+  }
+
+  /**
+   * λ_rel 0.7385 up and down and 1.5585 sideways. Sideways: k = 0.5(1 + 0.2(1.5585 - 0.3) +
+   * 1.5585²) = 1.8403, k_c = 0.3547; 3.9336/(0.3547·17) + 0.7·5.6734/22 + 3.5760/22 = 0.9953.
+   */
+  @Test
+  void a_strut_buckles_sideways_where_it_is_thin() {
+    assertUse(0.995340129, european(1400, 1250), -18_000);
+  }
+
+  /** λ_rel 2.0572 leaves 0.2137: 3.9336/(0.2137·17) + 5.6734/22 + 0.7·3.5760/22 = 1.4544. */
+  @Test
+  void a_long_strut_held_sideways_buckles_up_and_down() {
+    assertUse(1.454350596, european(3900, 400), -18_000);
+  }
+
+  /** Both λ_rel at most 0.153: k_c = 1; 3.9336/17 + 5.6734/22 + 0.7·3.5760/22 = 0.6030. */
+  @Test
+  void a_stocky_strut_keeps_its_whole_strength() {
+    assertUse(0.603049523, european(290, 120), -18_000);
+  }
+
+  @Test
+  void the_governing_way_of_buckling_is_written_last() {
+    assertLast(1400, 1250, "k_{c,z}");
+    assertLast(3900, 400, "k_{c,y}");
+  }
+
+  private static void assertLast(double lengthY, double lengthZ, String symbol) {
+    RecordingPad pad = Pad.recording();
+    european(lengthY, lengthZ).bending(CUT, forces(-18_000), pad);
+    List<Line> lines = pad.working().lines();
+    String last = ((Line.Calculated) lines.get(lines.size() - 1)).formula().inSymbols();
+    assertTrue(last.contains(symbol), last);
+  }
+
+  /**
+   * Slenderness 13.46 and 13.86: F_cE = 0.822·5000/13.46² = 22.68 and 21.38 MPa; C_P of the latter
+   * 0.8838; (3.9336/(0.8838·9.6))² + 5.6734/(13.1(1 - 3.9336/22.68)) + 3.5760/(13.1(1 -
+   * 3.9336/21.38)) = 1.0734.
+   */
+  @Test
+  void clear_wood_buckles_by_its_greater_slenderness() {
+    assertUse(1.073429120, american(1400, 610), -18_000);
+  }
+
+  /** Slenderness 22.12 and 9.09: F_cE = 8.403 and 49.73 MPa; C_P 0.6433; 1.5163. */
+  @Test
+  void clear_wood_held_sideways_buckles_up_and_down() {
+    assertUse(1.516325870, american(2300, 400), -18_000);
+  }
+
+  /** F_cE = 0.822·5000/(3400/104)² = 3.845 MPa, less than the 3.934 that act. */
+  @Test
+  void beyond_the_critical_stress_no_strength_is_left() {
+    RecordingPad pad = Pad.recording();
+    assertEquals(Double.MAX_VALUE, american(3400, 400).bending(CUT, forces(-18_000), pad));
+    assertTrue(
+        pad.working().lines().stream()
+            .anyMatch(l -> l instanceof Line.Remark r && r.text().contains("the member buckles")));
+    double sideways = american(400, 1450).bending(CUT, forces(-18_000), Pad.blank());
+    assertEquals(Double.MAX_VALUE, sideways);
+  }
+
+  /** 1.5·√((2100/4576)² + (900/4576)²)/0.67 = 1.11778 MPa. */
+  @Test
+  void shear_of_both_ways_is_added_as_vectors_on_the_width_without_checks() {
+    double tau = 1.5 * Math.hypot(2100 / 4576.0, 900 / 4576.0) / 0.67;
+    assertEquals(tau, european(1, 1).shearStress(CUT, forces(0), Pad.blank()), 1e-9);
+    assertEquals(tau / 2.6, european(1, 1).shear(CUT, forces(0), Pad.blank()), 1e-9);
+    assertEquals(0.67 * tau / 1.4, american(1, 1).shear(CUT, forces(0), Pad.blank()), 1e-9);
+  }
+
+  /** A mortise 14 mm wide and 60 mm deep in the middle: W = (44·104³ - 14·60³)/12/52. */
+  @Test
+  void a_mortise_takes_its_part_of_area_and_modulus() {
+    Cut mortised = cut(new Opening(14, 60, 0), new Opening(60, 14, 0));
+    assertEquals(4576 - 840, mortised.area(), 1e-9);
+    double wy = (44 * Math.pow(104, 3) - 14 * Math.pow(60, 3)) / 12 / 52;
+    double wz = (104 * Math.pow(44, 3) - 60 * Math.pow(14, 3)) / 12 / 22;
+    double use = 18_000.0 / 3736 / 7.2 + (450_000 / wy + 120_000 / wz) / 13.1;
+    assertEquals(use, american(1400, 610).bending(mortised, forces(18_000), Pad.blank()), 1e-9);
+  }
+}
