@@ -88,7 +88,7 @@ final class RoomArrows {
 
       study               : quantity, source, working, wood, wood.time, wood.catalogue, wood.design,
                             analysis.model, analysis.solve, fastener, joint, joint.stiffness,
-                            bench, bench.sketch, action, result, assembly, check, check.member,
+                            joint.advice, bench, bench.sketch, action, result, assembly, check, check.member,
                             check.joint, check.service, check.stability, check.movement,
                             check.caution
       """;

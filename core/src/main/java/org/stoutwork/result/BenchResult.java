@@ -22,6 +22,7 @@ import org.stoutwork.bench.Bench;
  * @param diagrams of the governing parts
  * @param cautions in order of severity
  * @param selfCheck of the analyses
+ * @param advice what makers do, joint by joint, those that are alike once
  */
 public record BenchResult(
     Bench bench,
@@ -35,7 +36,8 @@ public record BenchResult(
     List<Shape> shapes,
     List<Diagram> diagrams,
     List<Caution> cautions,
-    SelfCheck selfCheck) {
+    SelfCheck selfCheck,
+    List<AdviceLine> advice) {
 
   /** Keeps its own copies. */
   public BenchResult {
@@ -49,6 +51,7 @@ public record BenchResult(
     shapes = List.copyOf(shapes);
     diagrams = List.copyOf(diagrams);
     cautions = List.copyOf(cautions);
+    advice = List.copyOf(advice);
   }
 
   /** The worst verdict among the checks that came to a number. */

@@ -186,6 +186,7 @@ public final class BenchCheck {
         portraits.shapes(checks),
         portraits.diagrams(checks),
         Cautions.of(bench, checks, kg, kDef),
-        inquiry.selfCheck());
+        inquiry.selfCheck(),
+        listing.advice());
   }
 }

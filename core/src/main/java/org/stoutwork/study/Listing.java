@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.stoutwork.action.Action;
 import org.stoutwork.assembly.JointLevel;
@@ -13,11 +14,16 @@ import org.stoutwork.assembly.Part;
 import org.stoutwork.bench.Timber;
 import org.stoutwork.bench.Weight;
 import org.stoutwork.check.Inquiry;
+import org.stoutwork.joint.Joint;
+import org.stoutwork.joint.advice.Effect;
+import org.stoutwork.joint.advice.Note;
+import org.stoutwork.joint.advice.Review;
 import org.stoutwork.joint.stiffness.JointStiffness;
 import org.stoutwork.quantity.Measure;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.ActionLine;
+import org.stoutwork.result.AdviceLine;
 import org.stoutwork.result.JointLine;
 import org.stoutwork.result.MaterialLine;
 import org.stoutwork.result.StiffnessRange;
@@ -156,6 +162,30 @@ final class Listing {
       }
     }
     return out;
+  }
+
+  /** What makers do, for joints that are alike once. */
+  List<AdviceLine> advice() {
+    Map<String, AdviceLine> out = new LinkedHashMap<>();
+    for (JointSpot spot : inquiry.at(JointLevel.MEAN).model().joints()) {
+      Joint joint = spot.joint().joint();
+      for (Note note : Review.of(joint, spot.setting())) {
+        Optional<Effect> effect = Effect.of(note, joint, spot.setting());
+        String alike = spot.kind() + JointWords.sizes(joint) + note.advice().part() + note.value();
+        out.putIfAbsent(
+            alike,
+            new AdviceLine(
+                spot.name(),
+                note.advice().part(),
+                note.advice().words(),
+                new Measure(note.value(), note.advice().unit()),
+                note.followed(),
+                effect.map(Effect::what).orElse(""),
+                effect.map(Effect::ratio),
+                note.advice().source()));
+      }
+    }
+    return List.copyOf(out.values());
   }
 
   /** Joints that are alike, once. */

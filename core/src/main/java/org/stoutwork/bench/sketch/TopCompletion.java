@@ -82,6 +82,7 @@ final class TopCompletion {
 
   private TopFixing fixing(TopSketch t, List<TopLayer> layers) {
     FixingSketch f = t.fixing.orElseGet(FixingSketch::new);
+    double whole = layers.stream().mapToDouble(layer -> layer.thickness().mm()).sum();
     Length screw =
         answers.length(
             "top.fixing.screwDiameter",
@@ -93,9 +94,9 @@ final class TopCompletion {
         answers.length(
             "top.fixing.threadLength",
             f.threadLength,
-            () -> 4 * screw.mm(),
+            () -> Math.min(4 * screw.mm(), 0.75 * whole),
             new Range(10, 200),
-            "four diameters of thread in the top");
+            "four diameters of thread in the top, at most three quarters of it");
     Length hole =
         answers.length(
             "top.fixing.holeDiameter",
@@ -108,8 +109,7 @@ final class TopCompletion {
       answers.fault("top.fixing.perRail", Integer.toString(perRail), "1 to 20 is allowed");
       perRail = 3;
     }
-    double whole = layers.stream().mapToDouble(layer -> layer.thickness().mm()).sum();
-    if (thread.mm() >= whole) {
+    if (f.threadLength.isPresent() && thread.mm() >= whole) {
       answers.fault(
           "top.fixing.threadLength",
           thread.toString(),

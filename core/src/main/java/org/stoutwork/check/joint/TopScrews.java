@@ -1,9 +1,9 @@
 package org.stoutwork.check.joint;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import org.stoutwork.action.Factors;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.BenchModel;
@@ -43,6 +43,9 @@ public final class TopScrews {
   private static final double CORE = 0.7;
   private static final double WOOD_CORE = 0.65;
 
+  private static final int SLOTS = 6;
+  private static final double TIED = 1e-6;
+
   private final Inquiry inquiry;
   private final JointStrengths strengths;
   private final TopFixing fixing;
@@ -77,8 +80,10 @@ public final class TopScrews {
         pull = pull == null || drawn.pull() > pull.pull() ? drawn : pull;
       }
     }
-    limits(pull, true, out);
-    limits(shear, false, out);
+    if (pull != null && shear != null) {
+      limits(pull, true, out);
+      limits(shear, false, out);
+    }
     return out;
   }
 
@@ -86,29 +91,50 @@ public final class TopScrews {
     return new CheckResult.NotChecked(key, title, "top", Topic.JOINT, reason);
   }
 
-  /** The actions that pull and push most, each as the frame answers with its feet held. */
+  /** The actions that may govern, each as the frame answers to them. */
   private List<Drawn> candidates(EndFrame frame) {
-    Stand[] most = new Stand[3];
-    double[] size = new double[3];
+    Map<Stand, double[]> alone = new LinkedHashMap<>();
+    double[] most = new double[SLOTS];
     for (Stand stand : inquiry.stands()) {
-      double[] f = forces(frame, inquiry.at(JointLevel.MEAN).alone(stand.unit()));
-      double[] asked = {-stand.force() * f[0], Math.abs(f[1]), Math.abs(f[2])};
-      for (int i = 0; i < 3; i++) {
-        double value = i == 0 ? asked[0] : Math.abs(stand.force()) * asked[i];
-        if (most[i] == null || value > size[i]) {
-          size[i] = value;
-          most[i] = stand;
-        }
+      double[] size =
+          slots(stand.force(), forces(frame, inquiry.at(JointLevel.MEAN).alone(stand.unit())));
+      alone.put(stand, size);
+      for (int i = 0; i < SLOTS; i++) {
+        most[i] = Math.max(most[i], size[i]);
       }
     }
-    Set<Stand> distinct = new LinkedHashSet<>(List.of(most));
     Factors factors = Factors.strength(inquiry.bench().basis());
     List<Drawn> out = new ArrayList<>();
-    for (Stand stand : distinct) {
-      double[] f = inquiry.read(JointLevel.MEAN, factors, stand, r -> forces(frame, r));
-      out.add(new Drawn(frame, stand, Math.max(0, -f[0]), Math.hypot(f[1], f[2])));
-    }
+    alone.forEach(
+        (stand, size) -> {
+          if (mayGovern(size, most)) {
+            double[] f = inquiry.read(JointLevel.MEAN, factors, stand, r -> forces(frame, r));
+            out.add(new Drawn(frame, stand, Math.max(0, -f[0]), Math.hypot(f[1], f[2])));
+          }
+        });
     return out;
+  }
+
+  /** Pull, shear across and along in either sense, and both together; none below nought. */
+  private static double[] slots(double force, double[] f) {
+    return new double[] {
+      Math.max(0, -force * f[0]),
+      Math.max(0, force * f[1]),
+      Math.max(0, -force * f[1]),
+      Math.max(0, force * f[2]),
+      Math.max(0, -force * f[2]),
+      Math.abs(force) * Math.hypot(f[1], f[2])
+    };
+  }
+
+  /** Whether an action is the greatest in some way, or equal to it: a tie has no order. */
+  private static boolean mayGovern(double[] size, double[] most) {
+    for (int i = 0; i < SLOTS; i++) {
+      if (size[i] > 0 && size[i] >= (1 - TIED) * most[i]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Push, shear across and shear along that pass from the top into one end frame, N. */

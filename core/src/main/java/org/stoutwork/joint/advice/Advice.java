@@ -82,6 +82,14 @@ public record Advice(
   public static final Advice DOWEL =
       row("dowel diameter", "a third to a half of the rail", 0.3, 0.5, Unit.ONE);
 
+  /** How much wider than its bolt a hole is. */
+  public static final Advice BOLT_HOLE =
+      row("bolt hole", "at most 1 mm wider than the bolt", 0, 1, Unit.MM);
+
+  /** Washer over bolt. */
+  public static final Advice WASHER =
+      row("washer", "three times the bolt across", 3, NO_END, Unit.ONE);
+
   private static Advice row(String part, String words, double least, double most, Unit unit) {
     return new Advice(part, words, least, most, unit, TRADE);
   }
@@ -104,7 +112,9 @@ public record Advice(
         WEDGE,
         CROSSED_GLUE,
         HOUSING,
-        DOWEL);
+        DOWEL,
+        BOLT_HOLE,
+        WASHER);
   }
 
   /** Whether a value follows the advice; the ends of the range do. */

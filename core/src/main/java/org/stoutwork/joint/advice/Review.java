@@ -90,7 +90,11 @@ public final class Review implements Joint.Cases<List<Note>> {
 
   @Override
   public List<Note> boltedTenon(BoltedTenon joint) {
-    return List.copyOf(tenon(joint.height(), joint.thickness(), joint.shoulderBelow()));
+    List<Note> notes = tenon(joint.height(), joint.thickness(), joint.shoulderBelow());
+    double d = joint.bolt().diameter();
+    notes.add(new Note(Advice.BOLT_HOLE, joint.bolt().washer().hole() - d));
+    notes.add(new Note(Advice.WASHER, joint.bolt().washer().outer() / d));
+    return List.copyOf(notes);
   }
 
   @Override

@@ -14,7 +14,10 @@ import java.util.concurrent.Future;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.CrossSection;
+import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.Load;
 import org.stoutwork.analysis.model.LoadCase;
@@ -139,6 +142,43 @@ class HigherAnalysesPropertiesTest {
       }
     } finally {
       pool.shutdownNow();
+    }
+  }
+
+  /**
+   * A beam-column under an even load: w = q / (N k²) (sec (k L/2) - 1 - (k L)²/8) in the middle, k²
+   * = N / EI (S. P. Timoshenko, J. M. Gere, <em>Theory of Elastic Stability</em>, article 1.5, from
+   * memory).
+   */
+  @Test
+  void a_pressed_beam_sags_between_its_nodes_as_the_closed_form_says() {
+    double l = 1270;
+    double ei = 10700 * 2.3e5;
+    double n = 0.6 * Math.PI * Math.PI * ei / (l * l);
+    double q = 0.31;
+    FrameModel model =
+        FrameModel.builder()
+            .material("m", 10700, 650, 0)
+            .section("s", new CrossSection(2600, 2.3e5, 7.1e5, 5e5, 0, 0))
+            .node("a", 0, 0, 0)
+            .node("b", l, 0, 0)
+            .member("beam", "a", "b", "s", "m")
+            .fixed("a", Direction.UX, Direction.UY, Direction.UZ, Direction.RX, Direction.RZ)
+            .fixed("b", Direction.UY, Direction.UZ)
+            .build();
+    LoadCase loads = LoadCase.of("all", Load.node("b", -n, 0, 0), Load.line("beam", 0, 0, -q));
+    SecondOrderResult result =
+        SecondOrder.solve(FrameSolver.prepare(model).prepared(), loads).result();
+    double k = Math.sqrt(n / ei);
+    double half = k * l / 2;
+    double sag = q / (n * k * k) * (1 / Math.cos(half) - 1 - half * half / 2);
+    double[] middle = result.deflection("beam", result.stations() / 2);
+    assertEquals(-sag, middle[2], 1e-5 * sag);
+    assertEquals(0, middle[1], 1e-12);
+    for (int i = 0; i < 6; i++) {
+      assertEquals(result.displacement("a")[i], result.deflection("beam", 0)[i], 1e-12);
+      double end = result.deflection("beam", result.stations())[i];
+      assertEquals(result.displacement("b")[i], end, 1e-9);
     }
   }
 }

@@ -58,7 +58,7 @@ class BenchFaultsTest {
   void a_default_that_does_not_fit_is_called_a_default() {
     assertEquals(
         List.of(
-            "endFrames[0].topRail.joint.pegFromShoulder is 20 mm by default; at most 6 mm, or the"
+            "endFrames[0].topRail.joint.pegFromShoulder is 15 mm by default; at most 6 mm, or the"
                 + " peg passes beyond the tenon."),
         withTopRailJoint(j -> j.hold(JointHold.PEGGED).tenonLength(Length.ofMm(11))));
   }

@@ -3,6 +3,7 @@ package org.stoutwork.report.file.result;
 import org.stoutwork.quantity.Measure;
 import org.stoutwork.report.file.tree.JsonOut;
 import org.stoutwork.result.ActionLine;
+import org.stoutwork.result.AdviceLine;
 import org.stoutwork.result.BenchResult;
 import org.stoutwork.result.JointLine;
 import org.stoutwork.result.MaterialLine;
@@ -19,6 +20,7 @@ final class InputsOut {
         (o, part) -> o.put("part", part.getKey()).put("mass", part.getValue()));
     out.objects("materials", result.materials(), InputsOut::material);
     out.objects("joints", result.joints(), InputsOut::joint);
+    out.objects("advice", result.advice(), InputsOut::advice);
     out.objects("actions", result.actions(), InputsOut::action);
     out.texts("combinations", result.combinations());
     out.objects(
@@ -45,6 +47,14 @@ final class InputsOut {
     out.put("name", joint.name()).put("kind", joint.kind()).put("sizes", joint.sizes());
     Plain.range(out, "stiffness", joint.stiffness());
     out.put("reason", joint.reason());
+  }
+
+  private static void advice(JsonOut out, AdviceLine line) {
+    out.put("joint", line.joint()).put("part", line.part()).put("advice", line.words());
+    measure(out, line.value());
+    out.put("followed", line.followed());
+    line.ratio().ifPresent(ratio -> out.put("effect", line.effect()).put("ratio", ratio));
+    WorkingOut.source(out, line.source());
   }
 
   private static void action(JsonOut out, ActionLine action) {

@@ -38,6 +38,7 @@ final class InputsSection {
             place(m)));
     out.add(Block.Together.of(limits(m)));
     out.add(joints(m));
+    AdviceTable.of(m).ifPresent(out::add);
     out.add(WoodsTable.of(m));
     out.add(actions(m));
     out.add(Block.Together.of(combinations(m)));

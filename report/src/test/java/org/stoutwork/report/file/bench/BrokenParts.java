@@ -30,7 +30,7 @@ final class BrokenParts {
             "      tenonLength: 48\n",
             "      tenonLength: 12\n      hold: pegged\n",
             Refusal.READER_ONLY,
-            "bench.yaml:15:5  endFrames.topRail.joint.pegFromShoulder is 20 mm by"
+            "bench.yaml:15:5  endFrames.topRail.joint.pegFromShoulder is 15 mm by"
                 + " default; at most 7 mm, or the peg passes beyond the tenon."),
         BrokenBench.with(
             "two bolts that do not fit",
