@@ -44,6 +44,15 @@ public final class Markup {
     return characters.replaceAll("([\\\\_^*/{}])", "\\\\$1");
   }
 
+  /**
+   * The string that reads as the given characters, but with symbols such as k_cr set with their
+   * index.
+   */
+  public static String prose(String characters) {
+    return escape(characters)
+        .replaceAll("(?<![\\p{L}\\p{N}])(\\p{L})\\\\_(\\p{L}{1,4}\\b|\\p{N}{1,2}\\b)", "$1_{$2}");
+  }
+
   private RichText read() {
     while (at < source.length()) {
       step(source.charAt(at));

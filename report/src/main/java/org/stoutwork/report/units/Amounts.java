@@ -1,5 +1,7 @@
 package org.stoutwork.report.units;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -24,6 +26,8 @@ public final class Amounts {
           "(\\d+(?:\\.\\d+)?(?: × \\d+(?:\\.\\d+)?)*)[\\u00a0 ](mm|kN|N|kg)(?![\\p{L}\\p{N}·/²³⁴])");
 
   private static final double FINE_BELOW = 100;
+  private static final double FINEST_BELOW = 2.54;
+  private static final int PSI_DIGITS = 4;
 
   private final UnitSystem system;
 
@@ -134,6 +138,14 @@ public final class Amounts {
     return Writing.with(shown.value(), shown.unit(), DIGITS);
   }
 
+  /** A measure in inch-pound units where the reader wants them and it has any; else empty. */
+  public String also(Measure measure) {
+    Measure shown = shown(measure);
+    return si() || shown.unit() == measure.unit()
+        ? ""
+        : Writing.with(shown.value(), shown.unit(), Writing.USUAL_DIGITS + 1);
+  }
+
   /** Two measures of one kind, in one unit that is written once where both read well in it. */
   public String pair(Measure first, Measure second) {
     Measure b = shown(second);
@@ -145,7 +157,15 @@ public final class Amounts {
   /** A measure in the system's own unit of its kind. */
   public Measure shown(Measure measure) {
     Unit to = unitFor(measure);
-    return new Measure(measure.unit().convert(measure.value(), to), to);
+    double value = measure.unit().convert(measure.value(), to);
+    return new Measure(to == Unit.PSI ? rounded(value, PSI_DIGITS) : value, to);
+  }
+
+  /** Large figures to a few digits: a modulus is not known to one psi. */
+  private static double rounded(double value, int digits) {
+    return Math.abs(value) < Math.pow(10, digits)
+        ? value
+        : new BigDecimal(value).round(new MathContext(digits)).doubleValue();
   }
 
   private Unit unitFor(Measure m) {
@@ -196,7 +216,7 @@ public final class Amounts {
   }
 
   private static String inchesInWords(double mm) {
-    double parts = mm < FINE_BELOW ? 100 : 10;
+    double parts = mm < FINEST_BELOW ? 1000 : mm < FINE_BELOW ? 100 : 10;
     return Writing.with(Math.rint(mm / 25.4 * parts) / parts, Unit.IN, 5);
   }
 }

@@ -51,4 +51,22 @@ class AmountsTest {
     assertEquals("12 N/mm and M10", inches.inWords("12 N/mm and M10"));
     assertEquals("850 mm from the left end", si.inWords("850 mm from the left end"));
   }
+
+  @Test
+  void small_lengths_in_a_sentence_keep_a_digit_that_says_something() {
+    assertEquals("thicker than 0.008\u00a0in", inches.inWords("thicker than 0.2 mm"));
+  }
+
+  @Test
+  void a_result_in_other_units_is_said_besides_only_where_there_are_others() {
+    assertEquals("302.1\u00a0lbf", inches.also(new Measure(1344, Unit.N)));
+    assertEquals("", inches.also(new Measure(0.81, Unit.ONE)));
+    assertEquals("", si.also(new Measure(1344, Unit.N)));
+  }
+
+  @Test
+  void a_modulus_in_psi_claims_four_digits_and_no_more() {
+    assertEquals("1595000\u00a0psi", inches.of(new Measure(11_000, Unit.MPA)));
+    assertEquals("3012\u00a0psi", inches.of(new Measure(20.77, Unit.MPA)));
+  }
 }

@@ -57,7 +57,7 @@ final class ChecksSection {
     columns.add(Column.mm(26, "Demand, capacity").right());
     columns.add(Column.mm(43, "Utilisation"));
     if (ranges) {
-      columns.add(Column.mm(12, "Soft, mean, stiff").right());
+      columns.add(Column.mm(8.5, "Soft, mean, stiff").right());
     }
     columns.add(Column.mm(10, "Load"));
     Table.Builder table =
@@ -86,7 +86,7 @@ final class ChecksSection {
               c.title(),
               m.amounts().pair(c.demand(), c.capacity()),
               Shown.use(c.utilisation()),
-              c.range().map(ChecksSection::range).orElse(""),
+              c.range().map(ChecksSection::range).orElse(List.of()),
               c.verdict(),
               c.note());
       out.computeIfAbsent(figures, k -> new ArrayList<>()).add(c);
@@ -97,23 +97,34 @@ final class ChecksSection {
   private static List<Cell> row(Matter m, List<CheckResult.Checked> alike, boolean ranges) {
     CheckResult.Checked check = alike.get(0);
     String note = check.note().isBlank() ? "" : ". //" + m.say(check.note()) + "//";
-    Set<String> places = new LinkedHashSet<>();
-    alike.forEach(c -> places.add(CoverSection.where(m, c)));
     List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.of("**" + m.say(check.title()) + "**: " + String.join("; ", places) + note));
+    cells.add(Cell.of("**" + m.say(check.title()) + "**: " + places(m, alike) + note));
     cells.add(Cell.of(Shown.plain(m.amounts().pair(check.demand(), check.capacity()))));
     cells.add(Shown.barCell(check));
     if (ranges) {
-      cells.add(Cell.of(check.range().map(ChecksSection::range).orElse("\u2013")));
+      cells.add(Cell.lines(check.range().map(ChecksSection::range).orElse(List.of("\u2013"))));
     }
     cells.add(Cell.of(names(m, alike)));
     return cells;
   }
 
-  private static String range(StiffnessRange r) {
+  /** Parts with their places; parts checked at the same place share its words. */
+  private static String places(Matter m, List<CheckResult.Checked> alike) {
+    Map<String, Set<String>> parts = new LinkedHashMap<>();
+    for (CheckResult.Checked c : alike) {
+      parts.computeIfAbsent(m.say(c.place()), k -> new LinkedHashSet<>()).add(m.say(c.part()));
+    }
+    List<String> out = new ArrayList<>();
+    parts.forEach(
+        (place, names) ->
+            out.add(String.join(", ", names) + (place.isBlank() ? "" : " (" + place + ")")));
+    return String.join("; ", out);
+  }
+
+  private static List<String> range(StiffnessRange r) {
     return differs(r)
-        ? Shown.use(r.low()) + " " + Shown.use(r.mean()) + " " + Shown.use(r.high())
-        : "\u2013";
+        ? List.of(Shown.use(r.low()), Shown.use(r.mean()), Shown.use(r.high()))
+        : List.of("\u2013");
   }
 
   /** Whether the figures with soft, mean and stiff joints differ as they are printed. */

@@ -28,12 +28,14 @@ final class InputsSection {
 
   static List<Block> of(Matter m) {
     List<Block> out = new ArrayList<>();
-    out.add(Heading.of(1, "Inputs", "inputs"));
     out.add(
-        Paragraph.of(
-            "Sizes and number of the parts are in table {table:parts}. S and a number name a source"
-                + " in section {section:sources}; the word beside it says how firm the value is."));
-    out.add(Block.Together.of(place(m)));
+        Block.Together.of(
+            Heading.of(1, "Inputs", "inputs"),
+            Paragraph.of(
+                "Sizes and number of the parts are in table {table:parts}. S and a number name a"
+                    + " source in section {section:sources}; the word beside it says how firm the"
+                    + " value is."),
+            place(m)));
     out.add(Block.Together.of(limits(m)));
     out.add(joints(m));
     AdviceTable.of(m).ifPresent(out::add);

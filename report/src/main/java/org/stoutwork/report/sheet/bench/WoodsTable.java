@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.stoutwork.quantity.Writing;
+import org.stoutwork.report.drawing.Markup;
 import org.stoutwork.report.sheet.Cell;
 import org.stoutwork.report.sheet.Column;
 import org.stoutwork.report.sheet.Table;
@@ -90,7 +91,7 @@ final class WoodsTable {
               : "";
       return value + meaning + cited(m, g.source());
     }
-    return "//" + Shown.plain(line.text().replaceAll("[.:]$", "")) + "//";
+    return "//" + Markup.prose(line.text().replaceAll("[.:]$", "")) + "//";
   }
 
   private static String cited(Matter m, Source source) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.stoutwork.quantity.Measure;
 import org.stoutwork.report.sheet.Block;
 import org.stoutwork.report.sheet.Heading;
 import org.stoutwork.report.sheet.Paragraph;
@@ -38,7 +39,11 @@ final class WorkingsSection {
                 + " differ by one. Forces come from the analysis of the frame with its joints at"
                 + " their mean stiffness. How the strength of each wood comes about stands in table"
                 + " {table:woods}."
-                + (m.si() ? "" : " Workings are in SI units throughout.")));
+                + (m.si()
+                    ? ""
+                    : " Formulas are evaluated in"
+                        + " millimetres, newtons, megapascals and kilograms; behind a result in them"
+                        + " stands, in brackets, the same in inch-pound units.")));
     for (List<CheckResult.Checked> alike : chosen(m)) {
       out.addAll(working(m, alike));
     }
@@ -85,10 +90,10 @@ final class WorkingsSection {
     List<Block> foot = new ArrayList<>();
     int n = lines.size();
     if (n > 0) {
-      head.add(new Worked(lines.subList(0, 1)));
+      head.add(worked(m, lines.subList(0, 1)));
     }
     if (n > 1) {
-      foot.add(new Worked(lines.subList(n - 1, n)));
+      foot.add(worked(m, lines.subList(n - 1, n)));
     }
     foot.add(Paragraph.of(comparison(m, check)));
     if (alike.size() > 1) {
@@ -98,10 +103,32 @@ final class WorkingsSection {
     List<Block> out = new ArrayList<>();
     out.add(new Block.Together(head));
     if (n > 2) {
-      out.add(new Worked(lines.subList(1, n - 1)));
+      out.add(worked(m, lines.subList(1, n - 1)));
     }
     out.add(new Block.Together(foot));
     return out;
+  }
+
+  /** Lines with their results in the reader's units too, and remarks in the reader's units. */
+  private static Worked worked(Matter m, List<Line> lines) {
+    List<Line> out = new ArrayList<>();
+    List<String> also = new ArrayList<>();
+    for (Line line : lines) {
+      if (line instanceof Line.Remark remark) {
+        out.add(new Line.Remark(m.amounts().inWords(remark.text())));
+        also.add("");
+      } else {
+        out.add(line);
+        also.add(m.amounts().also(amount(line)));
+      }
+    }
+    return new Worked(out, also);
+  }
+
+  private static Measure amount(Line line) {
+    return line instanceof Line.Calculated c
+        ? new Measure(c.value(), c.formula().result().unit())
+        : new Measure(((Line.Given) line).value(), ((Line.Given) line).symbol().unit());
   }
 
   private static String what(Matter m, CheckResult.Checked check) {

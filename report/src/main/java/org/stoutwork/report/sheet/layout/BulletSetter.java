@@ -21,8 +21,11 @@ final class BulletSetter {
   static List<Band> set(Bullets bullets, Setting setting) {
     int list = setting.tag(Role.LIST);
     List<Band> bands = new ArrayList<>();
-    for (RichText item : bullets.items()) {
-      bands.addAll(item(item, setting.within(list), bands.isEmpty() ? 2 : 0.9));
+    int last = bullets.items().size() - 1;
+    for (int i = 0; i <= last; i++) {
+      List<Band> item = item(bullets.items().get(i), setting.within(list), i == 0 ? 2 : 0.9);
+      boolean beside = i < last && (i == 0 || i == last - 1);
+      bands.addAll(beside ? Bands.last(item, b -> b.bonded(Bond.ASKED)) : item);
     }
     return bands;
   }

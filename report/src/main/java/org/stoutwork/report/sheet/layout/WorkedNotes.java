@@ -3,6 +3,7 @@ package org.stoutwork.report.sheet.layout;
 import java.util.ArrayList;
 import java.util.List;
 import org.stoutwork.report.drawing.Face;
+import org.stoutwork.report.drawing.Markup;
 import org.stoutwork.report.drawing.RichText;
 import org.stoutwork.report.sheet.math.SymbolText;
 import org.stoutwork.source.Source;
@@ -22,7 +23,7 @@ final class WorkedNotes {
   RichText of(Line.Given given) {
     Symbol symbol = given.symbol();
     numbering.tell(symbol.symbol() + " " + symbol.meaning());
-    return RichText.plain(symbol.meaning() + ". ").then(source(given.source()));
+    return RichText.of(Markup.prose(symbol.meaning() + ". ")).then(source(given.source()));
   }
 
   /** The meanings of the symbols of a formula and where it comes from, or where it stood first. */
@@ -41,7 +42,8 @@ final class WorkedNotes {
         text = text.isEmpty() ? text : text.then(RichText.plain("; "));
         text =
             text.then(SymbolText.of(symbol.symbol()))
-                .then(RichText.plain("\u00a0" + symbol.meaning()));
+                .then(RichText.plain("\u00a0"))
+                .then(RichText.of(Markup.prose(symbol.meaning())));
       }
     }
     return (text.isEmpty() ? text : text.then(RichText.plain(". ")))

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.report.drawing.Ink;
+import org.stoutwork.report.drawing.Markup;
 import org.stoutwork.report.drawing.RichText;
 import org.stoutwork.report.sheet.Worked;
 import org.stoutwork.report.sheet.math.Digits;
@@ -58,7 +59,7 @@ final class WorkedSetter {
     List<Band> lines =
         new TextLines(setting, Type.TABLE, Ink.BLACK)
             .bands(
-                RichText.plain(remark.text()),
+                RichText.of(Markup.prose(remark.text())),
                 setting.tag(Role.P),
                 WorkedRows.GUTTER,
                 setting.width() - WorkedRows.GUTTER);

@@ -191,10 +191,22 @@ class BenchSheetTest {
   }
 
   @Test
-  void inch_pound_sheets_speak_of_inches_and_keep_workings_in_si() {
+  void inch_pound_sheets_speak_of_inches_and_give_results_of_workings_in_both() {
     SheetText print = SheetText.of(BenchSheet.pdf(CLASS, Sheets.LETTER));
     assertTrue(print.says("inch-pound units"));
-    assertTrue(print.says("Workings are in SI units throughout"));
+    assertTrue(print.says("stands, in brackets, the same in inch-pound units"));
+    org.stoutwork.working.Line.Given force =
+        CLASS.checked().stream()
+            .filter(c -> c.verdict() == org.stoutwork.result.Verdict.INADEQUATE)
+            .flatMap(c -> c.working().lines().stream())
+            .filter(org.stoutwork.working.Line.Given.class::isInstance)
+            .map(org.stoutwork.working.Line.Given.class::cast)
+            .filter(g -> g.symbol().unit() == org.stoutwork.quantity.Unit.N && g.value() > 10)
+            .findFirst()
+            .orElseThrow();
+    String pounds =
+        org.stoutwork.quantity.Writing.number(force.value() / 4.4482216152605, 4) + "lbf)";
+    assertTrue(print.pages().stream().anyMatch(p -> p.contains("N(" + pounds)), pounds);
     assertTrue(print.says("lbf"));
     String cover = print.pages().get(0);
     assertFalse(cover.contains("mmfrom"), cover);
