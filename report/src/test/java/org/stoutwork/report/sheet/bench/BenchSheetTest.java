@@ -43,6 +43,14 @@ class BenchSheetTest {
   }
 
   @Test
+  void the_plate_and_the_grillage_of_the_top_stand_side_by_side() {
+    assertTrue(PRINT.says("by the plate"));
+    assertTrue(PRINT.says("By a grillage of strips, for comparison."));
+    assertTrue(PRINT.says("the same by the grillage"));
+    assertTrue(PRINT.says("what the plate gives more than the grillage, as a part of it"));
+  }
+
+  @Test
   void signatures_and_revisions_stand_on_the_second_page_and_no_name_is_filled_in() {
     String page = PRINT.pages().get(1);
     for (String words :
