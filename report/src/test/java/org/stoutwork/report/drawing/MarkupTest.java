@@ -99,8 +99,7 @@ class MarkupTest {
 
   @Test
   void symbols_in_prose_get_their_index_and_names_keep_their_low_lines() {
-    assertEquals(
-        "factor k_{cr} = 0.67, E_{05} too", Markup.prose("factor k_cr = 0.67, E_05 too"));
+    assertEquals("factor k_{cr} = 0.67, E_{05} too", Markup.prose("factor k_cr = 0.67, E_05 too"));
     assertEquals("bench\\_of\\_four", Markup.prose("bench_of_four"));
   }
 }
