@@ -55,6 +55,10 @@ public final class AnalysisRatios {
     factorOnly(new Row("P4b", "C1: factor / sparse Cholesky", 1.2, 2, 5), c1);
     surfaces(new Row("P5b", "C1: factor + 24 surfaces / sparse, 225 solves", 8, 15, 40), c1, 225);
     SweepRows.run(this::wants, OUT);
+    CheckRows.run(this::wants, OUT);
+    if (wants("P8d")) {
+      CheckBench.print(OUT);
+    }
     if (wants("P4") || wants("P5") || wants("P5c")) {
       SparseSymmetric c2 = Cases.withTop(60, 20).system().matrix();
       factorOnly(new Row("P4", "C2: factor / sparse Cholesky", 1.5, 3, 8), c2);

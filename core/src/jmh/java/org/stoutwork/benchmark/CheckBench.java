@@ -114,7 +114,7 @@ public class CheckBench {
   }
 
   /** Prints the row. */
-  public static void main(String[] none) {
+  static void print(PrintStream out) {
     CheckBench own = new CheckBench();
     for (int i = 0; i < WARM; i++) {
       own.ordinaryBench();
@@ -132,11 +132,16 @@ public class CheckBench {
                 new Contest.Contestant(
                     "dense", () -> new LUDecomposition(dense).getSolver().solve(side).getEntry(2)),
                 new Contest.Contestant("check", own::ordinaryBench)));
-    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-    out.println(Row.head());
     String what =
-        "whole check of a bench (%d members, %d unknowns) / one dense LU solution of its frame"
+        "whole check of a bench (%d members, %d unknowns) / dense LU, 1 solve, of its frame"
             .formatted(model.frame().members().size(), a.size());
     out.println(new Row("P8d", what, 0.5, 1, 3).line(times.get(0), times.get(1)));
+  }
+
+  /** Prints the row by itself. */
+  public static void main(String[] none) {
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    out.println(Row.head());
+    print(out);
   }
 }

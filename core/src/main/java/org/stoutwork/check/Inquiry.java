@@ -189,13 +189,7 @@ public final class Inquiry {
   }
 
   private boolean allFeetPress(JointLevel level, Factors factors, Stand leading) {
-    List<String> feet = at(level).model().feet();
-    double[] pushes =
-        addedUp(
-            level,
-            factors,
-            leading,
-            result -> feet.stream().mapToDouble(foot -> result.reaction(foot)[2]).toArray());
+    double[] pushes = addedUp(level, factors, leading, at(level)::pushes);
     return Arrays.stream(pushes).allMatch(push -> push >= 0);
   }
 

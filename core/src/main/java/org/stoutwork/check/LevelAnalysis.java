@@ -40,6 +40,7 @@ public final class LevelAnalysis {
   private final LoadCase stored;
   private final PreparedFrame frame;
   private final IdentityHashMap<LoadCase, FrameResult> kept = new IdentityHashMap<>();
+  private final IdentityHashMap<FrameResult, double[]> pushes = new IdentityHashMap<>();
   private final Tally tally;
 
   /** Analyses a bench with its joints at their mean. */
@@ -141,6 +142,12 @@ public final class LevelAnalysis {
       kept.put(loadCase, result);
     }
     return result;
+  }
+
+  /** What the feet press on the floor in a result for one load case, N; do not change the array. */
+  double[] pushes(FrameResult result) {
+    return pushes.computeIfAbsent(
+        result, r -> model.feet().stream().mapToDouble(foot -> r.reaction(foot)[2]).toArray());
   }
 
   /** Finds the effects of many load cases at once, which is quicker than one by one. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.stoutwork.analysis.model.Combination;
+import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.LoadCase;
 import org.stoutwork.analysis.solve.CondensedFrame;
 import org.stoutwork.analysis.solve.CondensedPanel;
@@ -67,14 +68,23 @@ public final class PlatedTop {
     PlatedModel mean = models.get(JointLevel.MEAN);
     CondensedPanel onUsual = CondensedPanel.of(mean.top(), CondensedPanel.Mesh.FIRST);
     CondensedPanel onCoarse = CondensedPanel.of(mean.coarseTop(), CondensedPanel.Mesh.FIRST);
-    Map<JointLevel, CondensedFrame> usual = new EnumMap<>(JointLevel.class);
-    Map<JointLevel, CondensedFrame> coarse = new EnumMap<>(JointLevel.class);
+    return new OnMeshes(models, frames(models, onUsual), frames(models, onCoarse));
+  }
+
+  /** One frame a level; those that differ in their members alone share all that they can. */
+  private static Map<JointLevel, CondensedFrame> frames(
+      Map<JointLevel, PlatedModel> models, CondensedPanel panel) {
+    FrameModel mean = models.get(JointLevel.MEAN).frame();
+    CondensedFrame onMean = CondensedFrame.of(mean, panel);
+    Map<JointLevel, CondensedFrame> frames = new EnumMap<>(JointLevel.class);
     models.forEach(
         (level, model) -> {
-          usual.put(level, CondensedFrame.of(model.frame(), onUsual));
-          coarse.put(level, CondensedFrame.of(model.frame(), onCoarse));
+          FrameModel frame = model.frame();
+          boolean alike = frame.equals(mean.withMembers(frame.members()));
+          frames.put(
+              level, alike ? onMean.withMembers(frame.members()) : CondensedFrame.of(frame, panel));
         });
-    return new OnMeshes(models, usual, coarse);
+    return frames;
   }
 
   private OnMeshes with(TopContact contact) {

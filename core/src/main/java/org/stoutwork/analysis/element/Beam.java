@@ -204,9 +204,12 @@ public final class Beam implements Element {
   private double[] relative(double[] u) {
     double[] d = new double[6];
     for (int i = 0; i < 6; i++) {
+      double[] row = relative[i];
+      double sum = 0;
       for (int c = 0; c < 12; c++) {
-        d[i] += relative[i][c] * u[c];
+        sum += row[c] * u[c];
       }
+      d[i] = sum;
     }
     return d;
   }
@@ -214,8 +217,10 @@ public final class Beam implements Element {
   private double[] nodeForces(double[] q) {
     double[] f = new double[12];
     for (int i = 0; i < 6; i++) {
+      double[] row = relative[i];
+      double force = q[i];
       for (int c = 0; c < 12; c++) {
-        f[c] += relative[i][c] * q[i];
+        f[c] += row[c] * force;
       }
     }
     return f;

@@ -8,6 +8,7 @@ public final class SpringElement implements Element {
   private final LinearForm stretch;
   private final double constant;
   private final int[] unknowns;
+  private final double[] factor;
   private final double[] stiffness;
 
   /**
@@ -23,7 +24,7 @@ public final class SpringElement implements Element {
     this.constant = constant;
     int n = stretch.terms().size();
     unknowns = new int[n];
-    double[] factor = new double[n];
+    factor = new double[n];
     int k = 0;
     for (Map.Entry<Integer, Double> term : stretch.terms().entrySet()) {
       unknowns[k] = term.getKey();
@@ -65,14 +66,12 @@ public final class SpringElement implements Element {
   @Override
   public double[] forces(double[] u) {
     double s = 0;
-    int k = 0;
-    for (double factor : stretch.terms().values()) {
-      s += factor * u[k++];
+    for (int k = 0; k < factor.length; k++) {
+      s += factor[k] * u[k];
     }
-    double[] f = new double[u.length];
-    k = 0;
-    for (double factor : stretch.terms().values()) {
-      f[k++] = constant * s * factor;
+    double[] f = new double[factor.length];
+    for (int k = 0; k < factor.length; k++) {
+      f[k] = constant * s * factor[k];
     }
     return f;
   }

@@ -8,6 +8,7 @@ import org.stoutwork.analysis.model.Combination;
 import org.stoutwork.analysis.model.FrameModel;
 import org.stoutwork.analysis.model.Load;
 import org.stoutwork.analysis.model.LoadCase;
+import org.stoutwork.analysis.model.Member;
 
 /** A frame with a {@link CondensedPanel} tied to it. Immutable. */
 public final class CondensedFrame {
@@ -28,6 +29,16 @@ public final class CondensedFrame {
   public static CondensedFrame of(FrameModel model, CondensedPanel panel) {
     CondensedPanel.Placed placed = new CondensedPanel.Placed(panel, model.nodes());
     return new CondensedFrame(panel, FrameSolver.prepare(model, List.of(placed)).prepared());
+  }
+
+  /**
+   * The same panel on the same frame with other members of the same names between the same nodes,
+   * other joints for example; costs a numeric factorisation only.
+   *
+   * @throws IllegalStateException naming what is loose
+   */
+  public CondensedFrame withMembers(Map<String, Member> members) {
+    return new CondensedFrame(panel, frame.withMembers(members).prepared());
   }
 
   /** Solves one load case. */

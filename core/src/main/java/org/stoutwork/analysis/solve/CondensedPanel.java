@@ -71,10 +71,7 @@ public final class CondensedPanel {
       throw new IllegalStateException(refused.loose().message());
     }
     this.system = ((GlobalSystem.Ready) made).system();
-    this.shapes = new double[kept.length][];
-    for (int k = 0; k < kept.length; k++) {
-      shapes[k] = system.movedCondition(k);
-    }
+    this.shapes = system.movedConditions(kept.length);
     this.stiffness = stiffness();
   }
 

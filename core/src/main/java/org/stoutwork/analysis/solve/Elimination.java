@@ -26,6 +26,12 @@ final class Elimination {
   private final double[][] factors;
   private final int conditions;
 
+  /** The given parts of all rows once more, laid out for quick reading: pivots, conditions. */
+  private final int[] givenPivot;
+
+  private final int[] givenCondition;
+  private final double[] givenFactor;
+
   /**
    * Solves the conditions.
    *
@@ -61,6 +67,22 @@ final class Elimination {
         factors[i] = new double[] {1};
       } else {
         expressed(i);
+      }
+    }
+    int parts = rows.values().stream().mapToInt(row -> row.given().size()).sum();
+    givenPivot = new int[parts];
+    givenCondition = new int[parts];
+    givenFactor = new double[parts];
+    layOut();
+  }
+
+  private void layOut() {
+    int k = 0;
+    for (Row row : rows.values()) {
+      for (Map.Entry<Integer, Double> part : row.given().entrySet()) {
+        givenPivot[k] = row.pivot();
+        givenCondition[k] = part.getKey();
+        givenFactor[k++] = part.getValue();
       }
     }
   }
@@ -152,14 +174,16 @@ final class Elimination {
   double[] expand(double[] reduced, double[] given) {
     double[] u = new double[targets.length];
     for (int i = 0; i < u.length; i++) {
+      if (reducedIndex[i] >= 0) {
+        u[i] = 0.0 + reduced[reducedIndex[i]];
+        continue;
+      }
       for (int k = 0; k < targets[i].length; k++) {
         u[i] += factors[i][k] * reduced[targets[i][k]];
       }
     }
-    if (given != null) {
-      for (Row row : rows.values()) {
-        row.given().forEach((c, v) -> u[row.pivot()] += v * given[c]);
-      }
+    for (int k = 0; k < givenPivot.length && given != null; k++) {
+      u[givenPivot[k]] += givenFactor[k] * given[givenCondition[k]];
     }
     return u;
   }
@@ -168,7 +192,9 @@ final class Elimination {
   double[] gather(double[] f) {
     double[] g = new double[unknownOf.length];
     for (int i = 0; i < f.length; i++) {
-      if (f[i] != 0) {
+      if (f[i] != 0 && reducedIndex[i] >= 0) {
+        g[reducedIndex[i]] += f[i];
+      } else if (f[i] != 0) {
         for (int k = 0; k < targets[i].length; k++) {
           g[targets[i][k]] += factors[i][k] * f[i];
         }
@@ -180,8 +206,8 @@ final class Elimination {
   /** The force of each condition, from the forces that the unknowns lack. */
   double[] conditionForces(double[] lacking) {
     double[] force = new double[conditions];
-    for (Row row : rows.values()) {
-      row.given().forEach((c, v) -> force[c] += v * lacking[row.pivot()]);
+    for (int k = 0; k < givenPivot.length; k++) {
+      force[givenCondition[k]] += givenFactor[k] * lacking[givenPivot[k]];
     }
     return force;
   }

@@ -99,10 +99,8 @@ public final class FrameResult implements Outcome, HoldingForces {
   public double[] reaction(String node) {
     vertex(node);
     double[] six = new double[6];
-    for (FrameSolver.Grip grip : layout.grips) {
-      if (grip.node().equals(node)) {
-        six[grip.direction().index()] += force(grip);
-      }
+    for (FrameSolver.Grip grip : layout.gripsOf(node)) {
+      six[grip.direction().index()] += force(grip);
     }
     return six;
   }
@@ -110,8 +108,7 @@ public final class FrameResult implements Outcome, HoldingForces {
   private double force(FrameSolver.Grip grip) {
     return switch (grip.kind()) {
       case CONDITION -> solved.conditionForce()[grip.number()];
-      case SPRING ->
-          -grip.stiffness() * solved.u()[6 * vertex(grip.node()) + grip.direction().index()];
+      case SPRING -> -grip.stiffness() * solved.u()[6 * grip.vertex() + grip.direction().index()];
       case CONTACT -> contactForce(grip.number());
     };
   }

@@ -70,6 +70,7 @@ public final class FrameSolver {
     final Map<String, Beam> beams = new LinkedHashMap<>();
     final Map<String, List<Beam>> pieces = new LinkedHashMap<>();
     final List<Grip> grips = new ArrayList<>();
+    private final Map<String, List<Grip>> gripsOf = new LinkedHashMap<>();
     final List<Attached> attached = new ArrayList<>();
     final Vec3 centre;
     double reach;
@@ -108,6 +109,7 @@ public final class FrameSolver {
       this.reach = other.reach;
       this.vertices.putAll(other.vertices);
       this.grips.addAll(other.grips);
+      this.gripsOf.putAll(other.gripsOf);
       this.attached.addAll(other.attached);
       List<Beam> all = new ArrayList<>();
       for (Member member : model.members().values()) {
@@ -155,6 +157,11 @@ public final class FrameSolver {
       return chain;
     }
 
+    /** How the ground holds a node, in the order of the model. */
+    List<Grip> gripsOf(String node) {
+      return gripsOf.getOrDefault(node, List.of());
+    }
+
     /** Joins other things than beams. */
     void attach(List<? extends Attachment> attachments) {
       attachments.forEach(a -> attached.add(a.join(equations, vertices)));
@@ -173,25 +180,35 @@ public final class FrameSolver {
       held.forEach(
           (direction, restraint) -> {
             LinearForm form = LinearForm.of(6 * vertices.get(node) + direction.index());
-            grips.add(grip(node, direction, restraint, form));
+            Grip grip = grip(node, direction, restraint, form);
+            grips.add(grip);
+            gripsOf.computeIfAbsent(node, n -> new ArrayList<>()).add(grip);
           });
     }
 
     private Grip grip(String node, Direction direction, Restraint restraint, LinearForm form) {
       if (restraint instanceof Restraint.Fixed) {
-        return new Grip(node, direction, Grip.Kind.CONDITION, equations.hold(form, 0), 0);
+        return new Grip(
+            node, vertices.get(node), direction, Grip.Kind.CONDITION, equations.hold(form, 0), 0);
       } else if (restraint instanceof Restraint.Prescribed moved) {
         int condition = equations.hold(form, moved.displacement());
-        return new Grip(node, direction, Grip.Kind.CONDITION, condition, 0);
+        return new Grip(node, vertices.get(node), direction, Grip.Kind.CONDITION, condition, 0);
       } else if (restraint instanceof Restraint.Elastic spring) {
         int number = equations.spring(node, form, spring.stiffness());
-        return new Grip(node, direction, Grip.Kind.SPRING, number, spring.stiffness());
+        return new Grip(
+            node, vertices.get(node), direction, Grip.Kind.SPRING, number, spring.stiffness());
       } else {
         double k =
             restraint instanceof Restraint.CompressionOnlyElastic elastic
                 ? elastic.stiffness()
                 : Double.POSITIVE_INFINITY;
-        return new Grip(node, direction, Grip.Kind.CONTACT, equations.contact(node, form, k), k);
+        return new Grip(
+            node,
+            vertices.get(node),
+            direction,
+            Grip.Kind.CONTACT,
+            equations.contact(node, form, k),
+            k);
       }
     }
 
@@ -223,7 +240,8 @@ public final class FrameSolver {
   }
 
   /** How the ground holds one direction of one node, and where the equations keep it. */
-  record Grip(String node, Direction direction, Kind kind, int number, double stiffness) {
+  record Grip(
+      String node, int vertex, Direction direction, Kind kind, int number, double stiffness) {
     enum Kind {
       CONDITION,
       SPRING,

@@ -169,12 +169,35 @@ public final class GlobalSystem {
 
   /** The motion when one condition's given value grows by one, contacts closed. */
   double[] movedCondition(int number) {
+    double[] values = unit(number);
+    return moved(factor.solve(resisting(values)), values);
+  }
+
+  /** The same of the first {@code count} conditions, to the bit, in less time. */
+  double[][] movedConditions(int count) {
+    double[][] sides = new double[count][];
+    for (int c = 0; c < count; c++) {
+      sides[c] = resisting(unit(c));
+    }
+    double[][] moved = factor.solveAll(sides);
+    for (int c = 0; c < count; c++) {
+      moved[c] = moved(moved[c], unit(c));
+    }
+    return moved;
+  }
+
+  private double[] unit(int condition) {
     double[] values = new double[given.length];
-    values[number] = 1;
+    values[condition] = 1;
+    return values;
+  }
+
+  private double[] resisting(double[] values) {
     double[] u = elimination.expand(new double[elimination.reducedSize()], values);
-    double[] internal = internal(u);
-    double[] rest = elimination.gather(internal);
-    double[] reduced = factor.solve(rest);
+    return elimination.gather(internal(u));
+  }
+
+  private double[] moved(double[] reduced, double[] values) {
     for (int r = 0; r < reduced.length; r++) {
       reduced[r] = -reduced[r];
     }

@@ -35,12 +35,19 @@ final class Greatest {
   boolean mayGovern(DurationClass duration, double[] forces) {
     List<double[]> seen =
         (forces[0] >= 0 ? pulled : pressed).computeIfAbsent(duration, d -> new ArrayList<>());
-    for (double[] other : seen) {
-      if (isCovered(forces, other)) {
+    // From the last: what governs at one place often governs at the next.
+    for (int k = seen.size() - 1; k >= 0; k--) {
+      if (isCovered(forces, seen.get(k))) {
         return false;
       }
     }
-    seen.removeIf(other -> isCovered(other, forces));
+    int left = 0;
+    for (int k = 0; k < seen.size(); k++) {
+      if (!isCovered(seen.get(k), forces)) {
+        seen.set(left++, seen.get(k));
+      }
+    }
+    seen.subList(left, seen.size()).clear();
     seen.add(forces);
     return true;
   }
