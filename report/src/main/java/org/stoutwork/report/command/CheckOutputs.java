@@ -59,7 +59,7 @@ final class CheckOutputs {
       defaultValue = "si",
       converter = UnitsWord.class,
       description =
-          "Units of the summary and the sheet; si if not given. Workings, results and models are"
+          "Units of the summary and the sheet; si if not given. Formulas, results and models are"
               + " always in SI units.")
   private UnitSystem units;
 

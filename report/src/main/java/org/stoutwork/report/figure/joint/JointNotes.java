@@ -41,7 +41,7 @@ public final class JointNotes implements Joint.Cases<List<String>> {
   private List<String> fit(Fit fit) {
     List<String> out = new ArrayList<>();
     if (fit instanceof Fit.Pegged p) {
-      out.add(several(p.pegs(), pegOf(p.peg())));
+      out.add(several(p.pegs(), "peg") + ", " + across(p.peg()));
       if (p.drawbored()) {
         out.add(
             "hole in the tenon " + amounts.length(p.offset()) + " nearer to the shoulder (dashed)");
@@ -55,8 +55,8 @@ public final class JointNotes implements Joint.Cases<List<String>> {
     return out;
   }
 
-  private String pegOf(Peg peg) {
-    return amounts.length(peg.diameter()) + " peg";
+  private String across(Peg peg) {
+    return amounts.length(peg.diameter()) + " across";
   }
 
   @Override
@@ -102,7 +102,7 @@ public final class JointNotes implements Joint.Cases<List<String>> {
 
   @Override
   public List<String> dowelledButt(DowelledButt j) {
-    return List.of(several(j.count(), amounts.length(j.dowel().diameter()) + " dowel"));
+    return List.of(several(j.count(), "dowel") + ", " + across(j.dowel()));
   }
 
   @Override

@@ -38,7 +38,7 @@ final class AdviceTable {
               + " ("
               + line.source().mark().words()
               + ")",
-          Shown.plain(Writing.with(line.value().value(), line.value().unit(), 3)),
+          Shown.plain(m.amounts().of(line.value())),
           effect(m, line));
     }
     return Optional.of(table.build());

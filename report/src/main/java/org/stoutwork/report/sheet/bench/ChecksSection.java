@@ -57,7 +57,7 @@ final class ChecksSection {
     columns.add(Column.mm(26, "Demand, capacity").right());
     columns.add(Column.mm(43, "Utilisation"));
     if (ranges) {
-      columns.add(Column.mm(8.5, "Soft, mean, stiff").right());
+      columns.add(Column.mm(21, "Soft, mean, stiff").right());
     }
     columns.add(Column.mm(10, "Load"));
     Table.Builder table =
@@ -86,7 +86,7 @@ final class ChecksSection {
               c.title(),
               m.amounts().pair(c.demand(), c.capacity()),
               Shown.use(c.utilisation()),
-              c.range().map(ChecksSection::range).orElse(List.of()),
+              c.range().map(ChecksSection::range).orElse(""),
               c.verdict(),
               c.note());
       out.computeIfAbsent(figures, k -> new ArrayList<>()).add(c);
@@ -102,7 +102,7 @@ final class ChecksSection {
     cells.add(Cell.of(Shown.plain(m.amounts().pair(check.demand(), check.capacity()))));
     cells.add(Shown.barCell(check));
     if (ranges) {
-      cells.add(Cell.lines(check.range().map(ChecksSection::range).orElse(List.of("\u2013"))));
+      cells.add(Cell.of(check.range().map(ChecksSection::range).orElse("\u2013")));
     }
     cells.add(Cell.of(names(m, alike)));
     return cells;
@@ -121,10 +121,10 @@ final class ChecksSection {
     return String.join("; ", out);
   }
 
-  private static List<String> range(StiffnessRange r) {
+  private static String range(StiffnessRange r) {
     return differs(r)
-        ? List.of(Shown.use(r.low()), Shown.use(r.mean()), Shown.use(r.high()))
-        : List.of("\u2013");
+        ? Shown.use(r.low()) + " " + Shown.use(r.mean()) + " " + Shown.use(r.high())
+        : "\u2013";
   }
 
   /** Whether the figures with soft, mean and stiff joints differ as they are printed. */

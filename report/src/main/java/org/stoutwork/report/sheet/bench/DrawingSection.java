@@ -3,6 +3,7 @@ package org.stoutwork.report.sheet.bench;
 import java.util.ArrayList;
 import java.util.List;
 import org.stoutwork.report.drawing.Drawing;
+import org.stoutwork.report.drawing.RichText;
 import org.stoutwork.report.figure.BenchViews;
 import org.stoutwork.report.figure.PartList;
 import org.stoutwork.report.sheet.Block;
@@ -18,13 +19,17 @@ final class DrawingSection {
   private static final double AROUND = 44;
 
   private static final double ROW = 4.6;
+
+  /** Width of the columns of the list that hold no words, with the gaps, mm. */
+  private static final double FIXED = 9 + 13 + 46 + 4 * 3.4;
+
   private static final double LEAST = 110;
 
   private DrawingSection() {}
 
   static List<Block> of(Matter m) {
     Table list = list(m);
-    double room = m.setup().columnHeight() - AROUND - ROW * (list.rows().size() + 2.5);
+    double room = m.setup().columnHeight() - AROUND - ROW * (lines(m) + 2.5);
     double height = Math.max(LEAST, room);
     Drawing drawing =
         BenchViews.draw(
@@ -39,6 +44,22 @@ final class DrawingSection {
         Heading.of(1, "Drawing and list of parts", "drawing"),
         Figures.of(Figures.Figure.of(drawing, caption, alternative(m), "views")),
         list);
+  }
+
+  /** Lines of the list of parts, as far as the widths of its two columns of words tell. */
+  private static double lines(Matter m) {
+    double free = m.setup().columnWidth() - FIXED;
+    double lines = 0;
+    for (PartList.Line line : m.parts().lines()) {
+      double name = width(m, m.say(line.name())) / (free * 3 / 5.2);
+      double wood = line.wood().isEmpty() ? 0 : width(m, wood(m, line.wood())) / (free * 2.2 / 5.2);
+      lines += Math.max(1, Math.ceil(Math.max(name, wood) * 1.06));
+    }
+    return lines;
+  }
+
+  private static double width(Matter m, String markup) {
+    return m.measure().width(RichText.of(markup), 9);
   }
 
   private static String alternative(Matter m) {

@@ -203,7 +203,8 @@ class JointDrawingTest {
   void notes_say_what_the_dimensions_leave_out() {
     assertEquals(
         List.of(
-            "one 8\u00a0mm peg", "hole in the tenon 1.5\u00a0mm nearer to the shoulder (dashed)"),
+            "one peg, 8\u00a0mm across",
+            "hole in the tenon 1.5\u00a0mm nearer to the shoulder (dashed)"),
         JointNotes.of(Kinds.all().get("drawbored tenon"), SI));
     assertEquals(
         List.of(
@@ -214,6 +215,7 @@ class JointDrawingTest {
         List.of("2 wedges of 6.0°", "mortise flared 3.0° to each side for it"),
         JointNotes.of(Kinds.all().get("wedged through tenon"), SI));
     assertEquals(
-        List.of("3 10\u00a0mm dowels"), JointNotes.of(Kinds.all().get("dowelled butt"), SI));
+        List.of("3 dowels, 10\u00a0mm across"),
+        JointNotes.of(Kinds.all().get("dowelled butt"), SI));
   }
 }
