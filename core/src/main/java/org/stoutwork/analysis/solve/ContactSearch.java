@@ -16,7 +16,7 @@ final class ContactSearch {
 
   private static final int ROUNDS = 8;
 
-  /** Pulls that remain in open contacts, relative to the forces of all contacts. */
+  /** Pulls that remain in open contacts, relative to the forces of all contacts or to the loads. */
   private static final double BALANCED = 1e-9;
 
   private final GlobalSystem system;
@@ -126,7 +126,9 @@ final class ContactSearch {
       solved = system.solve(f, withGiven, gap, near);
     }
     // What hardly anything holds runs away until its gaps drown in rounding: it lifts.
-    return largest(pulls(solved, which)) <= BALANCED * size
+    // Self-balanced forces that hardly reach the contacts leave no more there than their rounding.
+    double allowed = BALANCED * Math.max(size, system.size(f));
+    return largest(pulls(solved, which)) <= allowed
         ? new Settled(solved, open, gap)
         : lifting(unit(gap));
   }

@@ -391,6 +391,11 @@ public final class GlobalSystem {
     return Assembling.forces(elements, u);
   }
 
+  /** The largest of the forces on single unknowns. */
+  double size(double[] forces) {
+    return norm(forces);
+  }
+
   private double norm(double[] full) {
     double largest = 0;
     for (int i = 0; i < full.length; i++) {
