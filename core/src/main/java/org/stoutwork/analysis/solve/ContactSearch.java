@@ -1,6 +1,7 @@
 package org.stoutwork.analysis.solve;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.stoutwork.linear.Complementarity;
 import org.stoutwork.linear.SmallDense;
 
@@ -18,6 +19,9 @@ final class ContactSearch {
 
   /** Pulls that remain in open contacts, relative to the forces of all contacts or to the loads. */
   private static final double BALANCED = 1e-9;
+
+  /** The same for a probe of a state that has been found: it need not be in balance itself. */
+  private static final double PROBED = 1e-6;
 
   private final GlobalSystem system;
   private final double[][] stiffness;
@@ -94,10 +98,11 @@ final class ContactSearch {
       }
       open = ((Complementarity.Settled) answer).open();
     }
-    return opened(f, closed, open, true);
+    return opened(f, closed, open, true, BALANCED);
   }
 
-  private Found opened(double[] f, GlobalSystem.Solved closed, boolean[] open, boolean withGiven) {
+  private Found opened(
+      double[] f, GlobalSystem.Solved closed, boolean[] open, boolean withGiven, double balanced) {
     int[] which = which(open);
     double[] gap = new double[open.length];
     GlobalSystem.Solved solved = closed;
@@ -125,12 +130,32 @@ final class ContactSearch {
       }
       solved = system.solve(f, withGiven, gap, near);
     }
-    // What hardly anything holds runs away until its gaps drown in rounding: it lifts.
     // Self-balanced forces that hardly reach the contacts leave no more there than their rounding.
-    double allowed = BALANCED * Math.max(size, system.size(f));
+    double allowed = balanced * Math.max(size, system.size(f));
     return largest(pulls(solved, which)) <= allowed
         ? new Settled(solved, open, gap)
-        : lifting(unit(gap));
+        : afresh(f, open, withGiven, allowed).orElseGet(() -> lifting(unit(gap)));
+  }
+
+  /**
+   * What hardly anything holds opens so far that its gaps, added up, drown in rounding. The state
+   * is then solved without the open contacts; if that does not balance either, it lifts.
+   */
+  private Optional<Found> afresh(double[] f, boolean[] open, boolean withGiven, double allowed) {
+    if (!(GlobalSystem.of(system.equations().withFrozenContacts(open))
+        instanceof GlobalSystem.Ready ready)) {
+      return Optional.empty();
+    }
+    double[] u = ready.system().solve(f, withGiven, null).u();
+    int[] which = which(open);
+    double[] gap = new double[open.length];
+    for (int c : which) {
+      gap[c] = system.equations().contacts.get(c).gap().at(u);
+    }
+    GlobalSystem.Solved solved = system.solve(f, withGiven, gap, u);
+    return largest(pulls(solved, which)) <= allowed
+        ? Optional.of(new Settled(solved, open, gap))
+        : Optional.empty();
   }
 
   private static double[] pulls(GlobalSystem.Solved solved, int[] which) {
@@ -148,7 +173,7 @@ final class ContactSearch {
 
   /** Solves with the given contacts open, whatever they would rather do; no settlements. */
   Found frozen(double[] f, boolean[] open) {
-    return opened(f, system.solve(f, false, null), open, false);
+    return opened(f, system.solve(f, false, null), open, false, PROBED);
   }
 
   /** The motion when the ground of one closed contact moves by one unit along its gap. */
