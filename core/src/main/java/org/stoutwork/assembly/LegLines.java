@@ -49,7 +49,8 @@ record LegLines(String name, double x, double y, TreeMap<Double, String> levels)
     if (near != null && z - near < SAME_LEVEL) {
       return levels.get(near);
     }
-    String node = name + " at " + Writing.fixed(z, 0);
+    String rounded = name + " at " + Writing.fixed(z, 0);
+    String node = levels.containsValue(rounded) ? name + " at " + Writing.fixed(z, 1) : rounded;
     levels.put(z, node);
     return node;
   }

@@ -29,7 +29,7 @@ public final class LooseBench extends IllegalStateException {
 
   /** Nodes and pieces are named by their part and a place in it, which no maker knows. */
   private static String part(Loose loose) {
-    return loose.part().replaceFirst("( at \\d+|, length \\d+| \\d+\\.\\d+)$", "");
+    return loose.part().replaceFirst("( at [\\d.]+|, length \\d+| \\d+\\.\\d+)$", "");
   }
 
   private static String motion(String direction) {

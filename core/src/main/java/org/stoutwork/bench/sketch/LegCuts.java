@@ -56,8 +56,38 @@ final class LegCuts {
       Optional<BenchFault> front = fault(i, StretcherLine.FRONT);
       (front.isPresent() ? front : fault(i, StretcherLine.BACK)).ifPresent(answers::fault);
     }
-    for (int k = 0; k < stretchers.size() && frames.size() > 2; k++) {
-      endToEnd(k, stretchers.get(k));
+    for (int k = 0; k < stretchers.size(); k++) {
+      if (frames.size() > 2) {
+        endToEnd(k, stretchers.get(k));
+      }
+      if (stretchers.get(k).line() == StretcherLine.MIDDLE) {
+        intoRail(k, stretchers.get(k));
+      }
+    }
+  }
+
+  /** A middle stretcher may not cut the rail in two that it ends in. */
+  private void intoRail(int k, Stretcher stretcher) {
+    for (EndFrame frame : frames) {
+      Rail rail = Layout.railNear(frame, stretcher.centreAt().mm());
+      double thickness = rail.thickness().mm();
+      TenonHole hole = holeOf(stretcher, thickness, rail.length().mm());
+      double low = stretcher.centreAt().mm() - stretcher.endDepthMm() / 2 + hole.below();
+      double bottom = rail.centreAt().mm() - rail.depth().mm() / 2;
+      double top = bottom + rail.depth().mm();
+      double cut = Math.max(0, Math.min(top, low + hole.height()) - Math.max(bottom, low));
+      double deep = Math.min(thickness, hole.depth());
+      double left = rail.depth().mm() * thickness - cut * deep;
+      double least = Mortises.LEAST_SHARE * rail.depth().mm() * thickness;
+      if (left < least) {
+        answers.fault(
+            "stretchers[%s].joint".formatted(k),
+            "such that it leaves %s of the section of the rail of the %s end frame"
+                .formatted(area(left), frame.name()),
+            "at least %s must stay: take a shallower stretcher, or a joint that goes less deep"
+                .formatted(area(least)));
+        return;
+      }
     }
   }
 

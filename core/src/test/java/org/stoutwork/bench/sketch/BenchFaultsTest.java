@@ -16,7 +16,11 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.stoutwork.assembly.BenchModel;
 import org.stoutwork.assembly.Benches;
+import org.stoutwork.assembly.FloorContact;
+import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.assembly.Timbers;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.quantity.Length;
 
@@ -275,5 +279,38 @@ class BenchFaultsTest {
             .contains(
                 "stretchers[1].name is rail; a name that no other stretcher on this line has."),
         lines(twoInFront("rail")).toString());
+  }
+
+  @Test
+  void a_middle_stretcher_that_would_cut_its_rail_in_two_is_refused() {
+    BenchSketch sketch = Benches.ordinary();
+    sketch.stretcher(
+        s ->
+            s.line(StretcherLine.MIDDLE)
+                .depth(Length.ofMm(101))
+                .centreAt(Length.ofMm(154))
+                .joint(j -> j.kind(JointKind.BRIDLE)));
+    assertTrue(
+        lines(sketch).stream()
+            .anyMatch(
+                line -> line.contains("joint is such that it leaves") && line.contains("left")),
+        lines(sketch).toString());
+  }
+
+  /** Half a millimetre apart, both levels of a leg round to the same name. */
+  @Test
+  void pieces_that_meet_a_leg_at_nearly_the_same_height_are_told_apart() {
+    BenchSketch sketch =
+        twoInFront()
+            .everyEndFrame(
+                f -> f.bottomRail(r -> r.depth(Length.ofMm(97)).centreAt(Length.ofMm(169.5))));
+    BenchModel model =
+        BenchModel.of(
+            Benches.complete(sketch),
+            Timbers.of(Benches.complete(sketch), Benches.TABLES)::get,
+            JointLevel.MEAN,
+            FloorContact.HELD);
+    assertTrue(
+        model.frame().nodes().keySet().stream().filter(n -> n.contains("leg at 170")).count() >= 2);
   }
 }
