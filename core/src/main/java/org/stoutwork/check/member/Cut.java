@@ -6,11 +6,11 @@ import org.stoutwork.assembly.Part;
 import org.stoutwork.section.Weakened;
 
 /**
- * A place at which a part is looked at: an end of one of its pieces.
+ * A place at which a part is looked at: an end of one of its pieces, or between them.
  *
  * @param part it belongs to
  * @param member of the model
- * @param atStart of that member, or at its end
+ * @param along that member: 0 at its start, 1 at its end
  * @param at distance from the start of the part, mm
  * @param upDown section that bends up and down (in the local x-z plane), less its mortise
  * @param sideways section that bends sideways (in the local x-y plane), less its mortise
@@ -19,7 +19,7 @@ import org.stoutwork.section.Weakened;
 record Cut(
     Part part,
     String member,
-    boolean atStart,
+    double along,
     double at,
     Weakened upDown,
     Weakened sideways,
@@ -32,8 +32,11 @@ record Cut(
 
   /** The same from the forces on the member's own end: the first piece of a part begins there. */
   double[] forces(MemberResult own) {
-    if (!atStart) {
+    if (along == 1) {
       return own.end();
+    }
+    if (along > 0) {
+      return own.internalAt(along * own.length());
     }
     double[] start = own.start();
     for (int i = 0; i < start.length; i++) {

@@ -94,14 +94,39 @@ class EnvelopeTest {
     int legs = 0;
     for (Cut cut : Cuts.of(mean.model())) {
       if (cut.part().kind() == PartKind.LEG) {
-        double[] start = new Cut(cut.part(), cut.member(), true, 0, null, null, 0).forces(stored);
-        double[] end = new Cut(cut.part(), cut.member(), false, 0, null, null, 0).forces(stored);
+        double[] start = new Cut(cut.part(), cut.member(), 0, 0, null, null, 0).forces(stored);
+        double[] end = new Cut(cut.part(), cut.member(), 1, 0, null, null, 0).forces(stored);
         assertTrue(end[0] < 0, cut.member());
         assertEquals(end[0], start[0], 1e-6 * Math.abs(end[0]), cut.member());
         legs++;
       }
     }
     assertTrue(legs >= 8);
+  }
+
+  /**
+   * A shelf bends the stretchers most between their ends: there the moment is that of the ends, in
+   * the mean, and wL²/8 (statics), wL being the fall of the shear force.
+   */
+  @Test
+  void a_stretcher_with_a_shelf_on_it_is_looked_at_in_its_middle() {
+    BenchSketch sketch = loaded().weight(w -> w.kind(WeightKind.ON_SHELF).mass(Mass.ofKg(130)));
+    LevelAnalysis mean = inquiry(sketch).at(JointLevel.MEAN);
+    FrameResult stored = mean.alone(mean.stored());
+    int looked = 0;
+    for (Cut middle : Cuts.of(mean.model())) {
+      if (middle.part().kind() == PartKind.STRETCHER && middle.along() == 0.5) {
+        double[] start = new Cut(null, middle.member(), 0, 0, null, null, 0).forces(stored);
+        double[] end = new Cut(null, middle.member(), 1, 0, null, null, 0).forces(stored);
+        double length = stored.member(middle.member()).length();
+        double span = Math.abs(start[2] - end[2]) * length / 8;
+        assertTrue(span > 5e4, "carries next to nothing: " + span);
+        double over = Math.abs(middle.forces(stored)[4] - (start[4] + end[4]) / 2);
+        assertEquals(span, over, 1e-6 * span);
+        looked++;
+      }
+    }
+    assertTrue(looked >= 2, "looked at " + looked);
   }
 
   /** The greatest push on all legs together over the greatest on one, over all mixes. */

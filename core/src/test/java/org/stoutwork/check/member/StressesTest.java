@@ -25,7 +25,7 @@ class StressesTest {
     return new Cut(
         null,
         "m1",
-        true,
+        0,
         0,
         new NetSection(new Rectangle(44, 104), upDown),
         new NetSection(new Rectangle(104, 44), sideways),
