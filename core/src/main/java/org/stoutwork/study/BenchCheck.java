@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.bench.Bench;
+import org.stoutwork.bench.Weight;
 import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.bench.sketch.UnsoundBench;
 import org.stoutwork.check.Inquiry;
@@ -25,6 +27,7 @@ import org.stoutwork.check.service.Flatness;
 import org.stoutwork.check.service.Sway;
 import org.stoutwork.check.service.TopSag;
 import org.stoutwork.check.stability.Standing;
+import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.result.BenchResult;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Racking;
@@ -127,15 +130,15 @@ public final class BenchCheck {
     checks.addAll(Standing.all(inquiry));
     checks.add(TopMovement.check(inquiry));
     checks.addAll(EdgeMovement.all(inquiry));
-    checks.addAll(leftOut(bench));
+    checks.addAll(leftOut(inquiry));
     return new Examination(
         inquiry, result(inquiry, DistinctKeys.of(inquiry, inOrder(checks)), racking));
   }
 
   /** Questions that a maker may ask and that no check here answers. */
-  private static List<CheckResult> leftOut(Bench bench) {
+  private static List<CheckResult> leftOut(Inquiry inquiry) {
     List<CheckResult> out = new ArrayList<>();
-    if (!bench.vises().isEmpty()) {
+    if (!inquiry.bench().vises().isEmpty()) {
       out.add(
           new CheckResult.NotChecked(
               "vise-fixings",
@@ -144,6 +147,30 @@ public final class BenchCheck {
               Topic.OTHER,
               "the screws that hold a vise and the wood around them are not modelled; follow the"
                   + " maker of the vise"));
+    }
+    if (inquiry.bench().weights().stream().anyMatch(Weight.OnShelf.class::isInstance)) {
+      out.add(
+          new CheckResult.NotChecked(
+              "shelf-sag",
+              "Sag of the shelf",
+              "shelf",
+              Topic.OTHER,
+              "only the strength of the pieces that carry it is checked, not how far they and the"
+                  + " boards sag"));
+    }
+    boolean bolted =
+        inquiry.at(JointLevel.MEAN).model().joints().stream()
+            .anyMatch(spot -> spot.joint().joint() instanceof BoltedTenon);
+    if (bolted) {
+      out.add(
+          new CheckResult.NotChecked(
+              "bolt-bores",
+              "Bores of bed bolts",
+              "joints",
+              Topic.JOINT,
+              "they are not taken out of the tenons that they run through, nor is the friction of"
+                  + " their draw counted; where a bolt would cross another tenon, draw it before you"
+                  + " bore"));
     }
     out.add(
         new CheckResult.NotChecked(

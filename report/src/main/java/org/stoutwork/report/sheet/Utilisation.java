@@ -47,8 +47,8 @@ public record Utilisation(OptionalDouble value, OptionalDouble favourable, Verdi
   public static String twoDecimals(double value) {
     double parts = value * 100;
     double shown =
-        value > 1
-            ? Math.ceil(parts - 1e-9)
+        value > 1 && Math.rint(parts) <= 100
+            ? 101
             : value < CLOSE && Math.rint(parts) >= CLOSE * 100 ? Math.floor(parts) : parts;
     return String.format(Locale.ROOT, "%.2f", shown / 100);
   }
