@@ -84,14 +84,15 @@ public final class Cautions {
     List<CheckResult.Checked> failing =
         checks.stream().filter(c -> c.verdict() == Verdict.INADEQUATE).toList();
     if (!failing.isEmpty()) {
-      String named =
+      List<String> kinds =
           failing.stream()
               .sorted(Comparator.comparingDouble(CheckResult.Checked::utilisation).reversed())
               .map(c -> c.title().substring(0, 1).toLowerCase(Locale.ROOT) + c.title().substring(1))
               .distinct()
-              .limit(NAMED_FAILURES)
-              .collect(Collectors.joining("; "));
-      out.add(CautionText.fails(named));
+              .toList();
+      String named = kinds.stream().limit(NAMED_FAILURES).collect(Collectors.joining("; "));
+      int rest = kinds.size() - NAMED_FAILURES;
+      out.add(CautionText.fails(rest > 0 ? named + "; and %s more".formatted(rest) : named));
     }
     checks.stream()
         .filter(c -> c.utilisation() >= CLOSE_FROM && c.utilisation() <= 1)
