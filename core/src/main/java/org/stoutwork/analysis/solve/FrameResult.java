@@ -58,6 +58,11 @@ public final class FrameResult implements Outcome, HoldingForces {
     return name;
   }
 
+  /** What was joined to the frame, by its number among the attachments. */
+  Attached attached(int index) {
+    return layout.attached.get(index);
+  }
+
   private int vertex(String node) {
     Integer vertex = layout.vertices.get(node);
     if (vertex == null) {

@@ -23,11 +23,7 @@ public final class PanelFrameSolver {
   private final Mesh coarse;
   private final Mesh fine;
 
-  private record Mesh(PreparedFrame frame) {
-    PanelAttached panel(int index) {
-      return (PanelAttached) frame.layout().attached.get(index);
-    }
-  }
+  private record Mesh(PreparedFrame frame) {}
 
   private record Prepared(Mesh mesh, Loose loose) {}
 
@@ -156,6 +152,41 @@ public final class PanelFrameSolver {
    * @throws IllegalArgumentException when a load names an unknown panel, node or member
    */
   public Result solve(Combination combination) {
+    refuseUnknownPanels(combination);
+    Outcome first = coarse.frame().solve(combination);
+    Outcome second = fine.frame().solve(combination);
+    if (first instanceof FrameResult before && second instanceof FrameResult after) {
+      return new Result(second, panels(before, after));
+    }
+    return new Result(second instanceof FrameResult ? first : second, Map.of());
+  }
+
+  /**
+   * What comes of a combination when axial forces work on the slopes of members.
+   *
+   * @param frame result of the frame, or why there is none
+   * @param panels results by name; empty when there is none. Forces in the plane of a panel do not
+   *     work on its slope
+   */
+  public record SecondOrderAnswer(SecondOrder.Answer frame, Map<String, PanelResult> panels) {}
+
+  /**
+   * Solves a combination to second order, on both meshes.
+   *
+   * @param pieces how many pieces each member is divided into, 1 or more
+   * @throws IllegalArgumentException when a load names an unknown panel, node or member
+   */
+  public SecondOrderAnswer secondOrder(Combination combination, int pieces) {
+    refuseUnknownPanels(combination);
+    SecondOrder.Answer first = SecondOrder.solve(coarse.frame(), combination, pieces);
+    SecondOrder.Answer second = SecondOrder.solve(fine.frame(), combination, pieces);
+    if (first instanceof SecondOrderResult before && second instanceof SecondOrderResult after) {
+      return new SecondOrderAnswer(second, panels(before.basis(), after.basis()));
+    }
+    return new SecondOrderAnswer(second instanceof SecondOrderResult ? first : second, Map.of());
+  }
+
+  private void refuseUnknownPanels(Combination combination) {
     for (LoadCase loadCase : combination.factors().keySet()) {
       for (Load load : loadCase.loads()) {
         if (load instanceof PanelLoad on
@@ -165,23 +196,21 @@ public final class PanelFrameSolver {
         }
       }
     }
-    Outcome first = coarse.frame().solve(combination);
-    Outcome second = fine.frame().solve(combination);
-    if (first instanceof FrameResult before && second instanceof FrameResult after) {
-      Map<String, PanelResult> results = new LinkedHashMap<>();
-      for (int p = 0; p < panels.size(); p++) {
-        results.put(panels.get(p).name(), panel(p, before, after));
-      }
-      return new Result(second, results);
+  }
+
+  private Map<String, PanelResult> panels(FrameResult before, FrameResult after) {
+    Map<String, PanelResult> results = new LinkedHashMap<>();
+    for (int p = 0; p < panels.size(); p++) {
+      results.put(panels.get(p).name(), panel(p, before, after));
     }
-    return new Result(second instanceof FrameResult ? first : second, Map.of());
+    return results;
   }
 
   private PanelResult panel(int index, FrameResult before, FrameResult after) {
     Panel panel = panels.get(index);
-    PanelField low = field(coarse.panel(index), before);
-    PanelAttached attachment = fine.panel(index);
+    PanelAttached attachment = (PanelAttached) after.attached(index);
     PanelField high = field(attachment, after);
+    PanelField low = field((PanelAttached) before.attached(index), before);
     PanelExtrapolation best = new PanelExtrapolation(low, high);
     List<PanelPointResult> report = best.report(panel.report());
     return new PanelResult(

@@ -55,6 +55,11 @@ public final class SecondOrderResult implements SecondOrder.Answer {
     return couples;
   }
 
+  /** The same as a result on the undeformed structure, for what is joined to the frame. */
+  FrameResult basis() {
+    return basis;
+  }
+
   /** Displacement of a node, ux uy uz (mm) rx ry rz (rad), global axes. */
   public double[] displacement(String node) {
     return basis.displacement(node);

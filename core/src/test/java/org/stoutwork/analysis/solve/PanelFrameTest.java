@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.stoutwork.analysis.model.Combination;
 import org.stoutwork.analysis.model.CrossSection;
 import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.analysis.model.FrameModel;
@@ -318,5 +319,76 @@ class PanelFrameTest {
     PanelResult own = result.panels().get("top");
     assertEquals(weight, own.reactions().get(0).force() + own.reactions().get(1).force(), 1e-6);
     assertTrue(own.equilibriumError() < 1e-9, "error " + own.equilibriumError());
+  }
+
+  /** A top pinned on the heads of four clamped legs, far stiffer in shear than in bending. */
+  private static PanelFrameSolver table(LoadCase loads) {
+    double[][] at = {{90, 70}, {1240, 70}, {1240, 500}, {90, 500}};
+    PanelPlace place = PanelPlace.flat(new Vec3(0, 0, 850));
+    PanelBuilder builder = top().place(place);
+    CrossSection slender = new CrossSection(1200, 160_000, 90_000, 150_000, 1e9, 1e9);
+    FrameModelBuilder frame =
+        FrameModel.builder().material("m", 11000, 690, 0).section("s", slender);
+    for (int n = 0; n < 4; n++) {
+      Vec3 head = place.inSpace(at[n][0], at[n][1]);
+      frame.node("p" + n, head).node("f" + n, head.minus(new Vec3(0, 0, 800)));
+      frame.member("leg" + n, "f" + n, "p" + n, "s", "m").fixed("f" + n);
+      builder.tie(
+          at[n][0],
+          at[n][1],
+          "p" + n,
+          Map.of(Direction.UX, Link.RIGID, Direction.UY, Link.RIGID, Direction.UZ, Link.RIGID));
+    }
+    return PanelFrameSolver.prepare(frame.build(), List.of(builder.build()), List.of(loads))
+        .solver();
+  }
+
+  @Test
+  void a_heavy_top_sways_farther_as_its_legs_lean_and_sags_as_before() {
+    // Symmetric about both middle lines of its legs: each leg bears a quarter of top and load.
+    LoadCase loads =
+        LoadCase.of(
+            "lean",
+            PanelLoad.patch("top", 665, 285, 0, 0, 1600),
+            Load.node("p0", 11, 0, 0),
+            Load.node("p1", 11, 0, 0),
+            Load.node("p2", 11, 0, 0),
+            Load.node("p3", 11, 0, 0));
+    PanelFrameSolver solver = table(loads);
+    PanelFrameSolver.Result first = solver.solve(loads);
+    PanelFrameSolver.SecondOrderAnswer second = solver.secondOrder(Combination.of(loads), 16);
+    double k = Math.sqrt(400 / (11000 * 160_000.0));
+    double cantilever = 11 / 400.0 * (Math.tan(k * 800) / k - 800);
+    assertEquals(cantilever, second.frame().result().displacement("p1")[0], 2e-4 * cantilever);
+    assertTrue(first.frame().result().displacement("p1")[0] < 0.95 * cantilever);
+    PanelResult panel = second.panels().get("top");
+    assertEquals(first.panels().get("top").wMin().value(), panel.wMin().value(), 2e-4);
+    double ties =
+        panel.ties().stream()
+            .filter(tie -> tie.direction() == Direction.UZ)
+            .mapToDouble(PanelTieForce::force)
+            .sum();
+    assertEquals(1600, ties, 1e-6);
+    assertTrue(panel.equilibriumError() < 1e-9, "error " + panel.equilibriumError());
+  }
+
+  @Test
+  void where_the_loads_are_light_both_orders_give_one_panel() {
+    LoadCase loads =
+        LoadCase.of(
+            "light", PanelLoad.patch("top", 480, 333, 70, 30, 1e-5), Load.node("p2", 0, 1e-6, 0));
+    PanelFrameSolver solver = table(loads);
+    PanelResult first = solver.solve(loads).panels().get("top");
+    PanelResult second = solver.secondOrder(Combination.of(loads), 3).panels().get("top");
+    assertSame(first, second, 1e-6);
+    assertEquals(first.meshError(), second.meshError(), 1e-6);
+  }
+
+  @Test
+  void legs_that_buckle_leave_a_panel_without_second_order_results() {
+    LoadCase loads = LoadCase.of("heavy", PanelLoad.pressure("top", 0.04));
+    PanelFrameSolver.SecondOrderAnswer answer = table(loads).secondOrder(Combination.of(loads), 8);
+    assertInstanceOf(SecondOrder.NoAnswer.class, answer.frame());
+    assertTrue(answer.panels().isEmpty());
   }
 }

@@ -1,7 +1,6 @@
 package org.stoutwork.report.command;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.stoutwork.analysis.model.Combination;
 import org.stoutwork.analysis.model.LoadCase;
@@ -11,7 +10,6 @@ import org.stoutwork.analysis.solve.Mode;
 import org.stoutwork.analysis.solve.Modes;
 import org.stoutwork.analysis.solve.Outcome;
 import org.stoutwork.analysis.solve.PanelFrameSolver;
-import org.stoutwork.analysis.solve.PanelResult;
 import org.stoutwork.analysis.solve.SecondOrder;
 import org.stoutwork.analysis.solve.SecondOrderResult;
 import org.stoutwork.analysis.solve.Unsettled;
@@ -21,7 +19,6 @@ import org.stoutwork.report.file.frame.FrameAnswers;
 import org.stoutwork.report.file.frame.FrameFile;
 import org.stoutwork.report.file.frame.OnDisplaced;
 import org.stoutwork.report.file.frame.PanelModels;
-import org.stoutwork.report.file.frame.Statics;
 
 /** Works out what a frame file asks for. */
 final class FrameSolving {
@@ -51,16 +48,8 @@ final class FrameSolving {
 
   private FrameAnswers answers() throws Ending {
     boolean onlyFrequencies = file.analyses().stream().allMatch(a -> a == Analysis.FREQUENCIES);
-    Optional<Statics> first = Optional.empty();
-    Map<String, PanelResult> panels = Map.of();
-    if (!onlyFrequencies) {
-      PanelFrameSolver.Result result = solver.solve(loads);
-      first = Optional.of(new FirstOrder(found(result.frame())));
-      panels = result.panels();
-    }
     return new FrameAnswers(
-        first,
-        panels,
+        onlyFrequencies ? Optional.empty() : Optional.of(firstOrder()),
         asks(Analysis.SECOND_ORDER) ? Optional.of(secondOrder()) : Optional.empty(),
         asks(Analysis.BUCKLING) ? Optional.of(bucklingFactors()) : Optional.empty(),
         asks(Analysis.FREQUENCIES) ? Optional.of(frequencies()) : Optional.empty());
@@ -70,12 +59,18 @@ final class FrameSolving {
     return file.analyses().contains(analysis);
   }
 
-  private Statics secondOrder() throws Ending {
-    SecondOrder.Answer answer = SecondOrder.solve(solver.frame(), loads);
-    if (answer instanceof SecondOrderResult result) {
-      return new OnDisplaced(file.model(), result);
+  private FrameAnswers.Solved firstOrder() throws Ending {
+    PanelFrameSolver.Result result = solver.solve(loads);
+    return new FrameAnswers.Solved(new FirstOrder(found(result.frame())), result.panels());
+  }
+
+  private FrameAnswers.Solved secondOrder() throws Ending {
+    PanelFrameSolver.SecondOrderAnswer answer =
+        solver.secondOrder(Combination.of(loads), SecondOrder.PIECES);
+    if (answer.frame() instanceof SecondOrderResult result) {
+      return new FrameAnswers.Solved(new OnDisplaced(file.model(), result), answer.panels());
     }
-    throw refused(((SecondOrder.NoAnswer) answer).message());
+    throw refused(((SecondOrder.NoAnswer) answer.frame()).message());
   }
 
   private List<Double> bucklingFactors() {

@@ -32,16 +32,21 @@ final class FrameTable {
     List<String> lines = new ArrayList<>();
     lines.add(file.title().isEmpty() ? "Frame" : file.title());
     lines.add("");
-    answers.first().ifPresent(result -> statics(lines, "", file.model(), result));
-    answers.panels().forEach((name, panel) -> panel(lines, name, panel));
+    answers.first().ifPresent(solved -> solved(lines, "", file.model(), solved));
     answers
         .secondOrder()
-        .ifPresent(result -> statics(lines, ", second order", file.model(), result));
+        .ifPresent(solved -> solved(lines, ", second order", file.model(), solved));
     answers.bucklingFactors().ifPresent(list -> values(lines, "Buckling load factors", list));
     answers.frequenciesHz().ifPresent(list -> values(lines, "Natural frequencies, Hz", list));
     defaults(lines, read.defaults());
     lines.forEach(out::println);
     out.flush();
+  }
+
+  private static void solved(
+      List<String> lines, String which, FrameModel model, FrameAnswers.Solved solved) {
+    statics(lines, which, model, solved.frame());
+    solved.panels().forEach((name, panel) -> panel(lines, name, which, panel));
   }
 
   private static void statics(List<String> lines, String which, FrameModel model, Statics result) {
@@ -74,8 +79,8 @@ final class FrameTable {
     lines.add("");
   }
 
-  private static void panel(List<String> lines, String name, PanelResult panel) {
-    lines.add("Panel " + name + " (mm; N mm/mm, N/mm)");
+  private static void panel(List<String> lines, String name, String which, PanelResult panel) {
+    lines.add("Panel " + name + " (mm; N mm/mm, N/mm)" + which);
     lines.add(
         "  deflection from "
             + number(panel.wMin().value())

@@ -2,13 +2,16 @@ package org.stoutwork.report.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -261,5 +264,42 @@ class StoutworkTest {
     assertTrue(
         results.at("/frequenciesHz/1").doubleValue()
             >= results.at("/frequenciesHz/0").doubleValue());
+  }
+
+  @Test
+  void second_order_results_have_the_keys_of_first_order_ones() throws IOException {
+    Files.writeString(
+        input,
+        BRACKET.replace("loads:", "loads:\n  - {type: node, node: tip, force: [-4000, 25, 0]}")
+            + """
+              panels:
+                shelf:
+                  {origin: [610, -100, 758], along: [1, 0, 0], across: [0, 1, 0], length: 300,
+                   width: 190, thickness: 18, E1: 11000, E2: 600, G12: 700, G13: 680, G23: 60,
+                   nu12: 0.35, density_kg_m3: 620, report: [[40, 30], [280, 170]]}
+              ties:
+                - {panel: shelf, at: [300, 100], node: tip, ux: rigid, uy: rigid, uz: 900,
+                   rx: rigid, ry: 2e7, rz: rigid}
+              analyses: [static, second-order]
+              """);
+    Run run = run("frame", input.toString(), "--results", "-");
+    ObjectNode results = (ObjectNode) new ObjectMapper().readTree(run.out());
+    JsonNode second = results.remove("secondOrder");
+    results.remove(List.of("schemaVersion", "title", "units"));
+    assertEquals(keys(results), keys(second));
+    JsonNode panel = second.at("/panels/shelf");
+    assertEquals(keys(results.at("/panels/shelf")), keys(panel));
+    assertEquals(
+        results.at("/panels/shelf/report/1/w").doubleValue(),
+        panel.at("/report/1/w").doubleValue(),
+        0.5);
+    assertNotEquals(results.at("/panels/shelf/report/1/w"), panel.at("/report/1/w"));
+    assertTrue(run("frame", input.toString()).out().contains("N/mm), second order"));
+  }
+
+  private static List<String> keys(JsonNode object) {
+    List<String> keys = new ArrayList<>();
+    object.fieldNames().forEachRemaining(keys::add);
+    return keys;
   }
 }

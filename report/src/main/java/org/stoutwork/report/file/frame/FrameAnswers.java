@@ -11,34 +11,32 @@ import org.stoutwork.analysis.solve.PanelResult;
  * What was worked out for a frame file.
  *
  * @param first first-order results; empty when only frequencies were asked for
- * @param panels first-order results of panels by name
  * @param secondOrder second-order results, if asked for
  * @param bucklingFactors load factors in ascending order, if asked for
  * @param frequenciesHz natural frequencies in ascending order, Hz, if asked for
  */
 public record FrameAnswers(
-    Optional<Statics> first,
-    Map<String, PanelResult> panels,
-    Optional<Statics> secondOrder,
+    Optional<Solved> first,
+    Optional<Solved> secondOrder,
     Optional<List<Double>> bucklingFactors,
     Optional<List<Double>> frequenciesHz) {
 
-  /** Copies the collections. */
+  /** Copies the lists. */
   public FrameAnswers {
-    panels = Collections.unmodifiableMap(new LinkedHashMap<>(panels));
     bucklingFactors = bucklingFactors.map(List::copyOf);
     frequenciesHz = frequenciesHz.map(List::copyOf);
   }
 
   /**
-   * First-order results alone.
+   * One solution.
    *
-   * @param first results of nodes and members
+   * @param frame results of nodes and members
    * @param panels results of panels by name
-   * @return the answers
    */
-  public static FrameAnswers of(Statics first, Map<String, PanelResult> panels) {
-    return new FrameAnswers(
-        Optional.of(first), panels, Optional.empty(), Optional.empty(), Optional.empty());
+  public record Solved(Statics frame, Map<String, PanelResult> panels) {
+    /** Copies the panels, in their order. */
+    public Solved {
+      panels = Collections.unmodifiableMap(new LinkedHashMap<>(panels));
+    }
   }
 }

@@ -22,12 +22,10 @@ public final class FrameResultsWriter {
         out -> {
           out.put("schemaVersion", FrameFile.SCHEMA_VERSION);
           out.put("title", file.title()).put("units", FrameMapping.UNITS);
-          answers.first().ifPresent(result -> statics(out, file.model(), result));
-          PanelResultOut.panels(out, answers.panels());
+          answers.first().ifPresent(solved -> solved(out, file.model(), solved));
           answers
               .secondOrder()
-              .ifPresent(
-                  result -> out.object("secondOrder", o -> statics(o, file.model(), result)));
+              .ifPresent(solved -> out.object("secondOrder", o -> solved(o, file.model(), solved)));
           answers.bucklingFactors().ifPresent(list -> out.numbers("bucklingFactors", array(list)));
           answers.frequenciesHz().ifPresent(list -> out.numbers("frequenciesHz", array(list)));
         });
@@ -35,6 +33,11 @@ public final class FrameResultsWriter {
 
   private static double[] array(List<Double> list) {
     return list.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private static void solved(JsonOut out, FrameModel model, FrameAnswers.Solved solved) {
+    statics(out, model, solved.frame());
+    PanelResultOut.panels(out, solved.panels());
   }
 
   private static void statics(JsonOut out, FrameModel model, Statics result) {
