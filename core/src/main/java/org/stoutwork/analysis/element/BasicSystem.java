@@ -27,6 +27,7 @@ final class BasicSystem {
   private final int[] softEnd;
   private final double[][] inverse;
   private final double[][] stiffness = new double[6][6];
+  private final CantileverTip tip;
 
   /** Forces at both ends and how far the springs at both ends have slipped. */
   @SuppressWarnings("ArrayRecordComponent") // handed over once, never compared
@@ -39,6 +40,7 @@ final class BasicSystem {
     this.material = material;
     this.startEnd = start;
     this.endEnd = end;
+    this.tip = new CantileverTip(length, section, material);
     double[][] f = flexibility();
     double[] own = new double[6];
     for (int i = 0; i < 6; i++) {
@@ -155,9 +157,8 @@ final class BasicSystem {
   double[] forces(double[] d) {
     double[] q = new double[6];
     for (int i = 0; i < 6; i++) {
-      for (int j = 0; j < 6; j++) {
-        q[i] += stiffness[i][j] * d[j];
-      }
+      double[] k = stiffness[i];
+      q[i] = k[0] * d[0] + k[1] * d[1] + k[2] * d[2] + k[3] * d[3] + k[4] * d[4] + k[5] * d[5];
     }
     return q;
   }
@@ -165,27 +166,36 @@ final class BasicSystem {
   /** The answer to a relative motion {@code d} of the end and loads along the beam. */
   Answer answer(double[] d, SpanLoad load) {
     double[] w = load.resultant();
-    double[] rhs = new double[inverse.length];
-    double[] own = tipOfCantilever(load, w);
+    double[] asked = load.isNone() ? d : asked(d, load, w);
+    double[] z = new double[inverse.length];
+    for (int i = 0; i < z.length; i++) {
+      double[] row = inverse[i];
+      double sum = 0;
+      for (int j = 0; j < asked.length; j++) {
+        sum += row[j] * asked[j];
+      }
+      z[i] = sum;
+    }
+    return answerOf(z, w);
+  }
+
+  /** The motion that the forces at the end have to bring about, then what soft springs bear. */
+  private double[] asked(double[] d, SpanLoad load, double[] w) {
+    double[] asked = new double[inverse.length];
+    double[] own = tip.under(load);
     for (int i = 0; i < 6; i++) {
-      rhs[i] = d[i] - own[i];
+      asked[i] = d[i] - own[i];
       if (w[i] != 0) {
         double[] h = carried(i);
         for (int r = 0; r < 6; r++) {
-          rhs[r] -= startCompliance[i] * h[r] * w[i];
+          asked[r] -= startCompliance[i] * h[r] * w[i];
         }
       }
     }
     for (int k = 0; k < softStart.length; k++) {
-      rhs[6 + softEnd.length + k] = -w[softStart[k]];
+      asked[6 + softEnd.length + k] = -w[softStart[k]];
     }
-    double[] z = new double[rhs.length];
-    for (int i = 0; i < z.length; i++) {
-      for (int j = 0; j < z.length; j++) {
-        z[i] += inverse[i][j] * rhs[j];
-      }
-    }
-    return answerOf(z, w);
+    return asked;
   }
 
   private Answer answerOf(double[] z, double[] w) {
@@ -217,22 +227,6 @@ final class BasicSystem {
       q[softEnd[k]] = stiffnessOf(endEnd.in(Direction.of(softEnd[k]))) * z[6 + k];
     }
     return new Answer(start, q, slip, endSlip);
-  }
-
-  private double[] tipOfCantilever(SpanLoad load, double[] w) {
-    double[] tip = new double[6];
-    if (load.isNone()) {
-      return tip;
-    }
-    double[] start = new double[6];
-    for (int i = 0; i < 6; i++) {
-      start[i] = -w[i];
-    }
-    BeamField field = new BeamField(section, material, load, start, new double[6]);
-    for (int i = 0; i < 6; i++) {
-      tip[i] = field.displacement(i).atEnd();
-    }
-    return tip;
   }
 
   /** Which rigid motion the releases leave to the beam itself, in words, or null. */

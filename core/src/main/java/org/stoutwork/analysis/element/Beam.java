@@ -201,27 +201,68 @@ public final class Beam implements Element {
     return nodeForces(basic.forces(relative(u)));
   }
 
-  private double[] relative(double[] u) {
-    double[] d = new double[6];
-    for (int i = 0; i < 6; i++) {
-      double[] row = relative[i];
-      double sum = 0;
-      for (int c = 0; c < 12; c++) {
-        sum += row[c] * u[c];
-      }
-      d[i] = sum;
+  @Override
+  public void addForces(double[][] u, double[][] f, int n) {
+    double[][] own = new double[12][];
+    for (int c = 0; c < 12; c++) {
+      own[c] = u[unknowns[c]];
     }
-    return d;
+    double[][] d = new double[6][n];
+    for (int i = 0; i < 6; i++) {
+      Rows.sum(d[i], n, relative[i], own);
+    }
+    double[][] q = new double[6][n];
+    for (int i = 0; i < 6; i++) {
+      Rows.sum(q[i], n, basic.stiffness()[i], d);
+    }
+    double[] column = new double[6];
+    double[] force = new double[n];
+    for (int c = 0; c < 12; c++) {
+      for (int i = 0; i < 6; i++) {
+        column[i] = relative[i][c];
+      }
+      Rows.sum(force, n, column, q);
+      Rows.add(f[unknowns[c]], n, 1, force);
+    }
+  }
+
+  /** Six sums side by side: none waits for another. */
+  private double[] relative(double[] u) {
+    double[] r0 = relative[0];
+    double[] r1 = relative[1];
+    double[] r2 = relative[2];
+    double[] r3 = relative[3];
+    double[] r4 = relative[4];
+    double[] r5 = relative[5];
+    double d0 = 0;
+    double d1 = 0;
+    double d2 = 0;
+    double d3 = 0;
+    double d4 = 0;
+    double d5 = 0;
+    for (int c = 0; c < 12; c++) {
+      double v = u[c];
+      d0 += r0[c] * v;
+      d1 += r1[c] * v;
+      d2 += r2[c] * v;
+      d3 += r3[c] * v;
+      d4 += r4[c] * v;
+      d5 += r5[c] * v;
+    }
+    return new double[] {d0, d1, d2, d3, d4, d5};
   }
 
   private double[] nodeForces(double[] q) {
+    double[] r0 = relative[0];
+    double[] r1 = relative[1];
+    double[] r2 = relative[2];
+    double[] r3 = relative[3];
+    double[] r4 = relative[4];
+    double[] r5 = relative[5];
     double[] f = new double[12];
-    for (int i = 0; i < 6; i++) {
-      double[] row = relative[i];
-      double force = q[i];
-      for (int c = 0; c < 12; c++) {
-        f[c] += row[c] * force;
-      }
+    for (int c = 0; c < 12; c++) {
+      f[c] =
+          r0[c] * q[0] + r1[c] * q[1] + r2[c] * q[2] + r3[c] * q[3] + r4[c] * q[4] + r5[c] * q[5];
     }
     return f;
   }

@@ -28,4 +28,26 @@ public interface Element {
     }
     return f;
   }
+
+  /**
+   * Adds the forces that each of several displacements calls for, to the bit those of {@link
+   * #forces}.
+   *
+   * @param u a row for each unknown of the structure, a column for each displacement
+   * @param f forces, laid out like {@code u}
+   * @param n number of columns
+   */
+  default void addForces(double[][] u, double[][] f, int n) {
+    int[] unknowns = unknowns();
+    double[] own = new double[unknowns.length];
+    for (int c = 0; c < n; c++) {
+      for (int i = 0; i < own.length; i++) {
+        own[i] = u[unknowns[i]][c];
+      }
+      double[] forces = forces(own);
+      for (int i = 0; i < own.length; i++) {
+        f[unknowns[i]][c] += forces[i];
+      }
+    }
+  }
 }

@@ -1,5 +1,6 @@
 package org.stoutwork.analysis.element;
 
+import java.util.Arrays;
 import org.stoutwork.analysis.model.PanelPlace;
 import org.stoutwork.analysis.model.PanelSection;
 import org.stoutwork.analysis.model.Vec3;
@@ -50,6 +51,18 @@ public final class PlateShell implements Element, Massive {
       for (int d = 0; d < 6; d++) {
         unknowns[6 * n + d] = 6 * vertices[n] + d;
       }
+    }
+  }
+
+  @Override
+  public void addForces(double[][] u, double[][] f, int n) {
+    double[] force = new double[n];
+    for (int i = 0; i < SIZE; i++) {
+      Arrays.fill(force, 0);
+      for (int j = 0; j < SIZE; j++) {
+        Rows.add(force, n, cell.stiffness[i * SIZE + j], u[unknowns[j]]);
+      }
+      Rows.add(f[unknowns[i]], n, 1, force);
     }
   }
 

@@ -192,6 +192,21 @@ public final class SpanLoad {
     return Piecewise.of(breaks, intensity[axis]).times(factor);
   }
 
+  /** Intensity of one piece at a distance from its left break. */
+  double intensityAt(int axis, int piece, double x) {
+    return intensity[axis][piece][0] + intensity[axis][piece][1] * x;
+  }
+
+  /** Force at a break. */
+  double force(int axis, int at) {
+    return force[axis][at];
+  }
+
+  /** Moment at a break. */
+  double moment(int axis, int at) {
+    return moment[axis][at];
+  }
+
   double[] negativeForces(int axis) {
     return negative(force[axis]);
   }

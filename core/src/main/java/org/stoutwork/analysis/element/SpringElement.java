@@ -75,4 +75,18 @@ public final class SpringElement implements Element {
     }
     return f;
   }
+
+  @Override
+  public void addForces(double[][] u, double[][] f, int n) {
+    double[] s = new double[n];
+    for (int k = 0; k < factor.length; k++) {
+      Rows.add(s, n, factor[k], u[unknowns[k]]);
+    }
+    for (int c = 0; c < n; c++) {
+      s[c] *= constant;
+    }
+    for (int k = 0; k < factor.length; k++) {
+      Rows.add(f[unknowns[k]], n, factor[k], s);
+    }
+  }
 }

@@ -6,6 +6,9 @@ import org.stoutwork.linear.SparseSymmetric;
 
 /** Gathers the matrices and the forces of elements. */
 final class Assembling {
+  /** Loadings that go through the elements side by side: their rows stay in the nearest cache. */
+  private static final int TILE = 64;
+
   private Assembling() {}
 
   /** The matrix of the reduced unknowns. */
@@ -55,7 +58,8 @@ final class Assembling {
     return internal;
   }
 
-  private static boolean isZero(double[] u) {
+  /** True when nothing moves at all. */
+  static boolean isZero(double[] u) {
     for (double v : u) {
       if (v != 0) {
         return false;
@@ -84,5 +88,48 @@ final class Assembling {
       }
     }
     return f;
+  }
+
+  /**
+   * What {@link #less} gives for each of several loadings, to the bit.
+   *
+   * @param f forces by loading
+   * @param u displacements by loading
+   */
+  static double[][] lessAll(double[][] f, List<? extends Element> elements, double[][] u) {
+    double[][] lacking = new double[f.length][];
+    for (int from = 0; from < f.length; from += TILE) {
+      tile(f, elements, u, lacking, from, Math.min(f.length, from + TILE));
+    }
+    return lacking;
+  }
+
+  private static void tile(
+      double[][] f,
+      List<? extends Element> elements,
+      double[][] u,
+      double[][] lacking,
+      int from,
+      int to) {
+    int unknowns = f[from].length;
+    int n = to - from;
+    double[][] motion = new double[unknowns][n];
+    double[][] internal = new double[unknowns][n];
+    for (int c = 0; c < n; c++) {
+      double[] own = u[from + c];
+      for (int i = 0; i < unknowns; i++) {
+        motion[i][c] = own[i];
+      }
+    }
+    for (Element element : elements) {
+      element.addForces(motion, internal, n);
+    }
+    for (int c = 0; c < n; c++) {
+      double[] rest = f[from + c].clone();
+      for (int i = 0; i < unknowns; i++) {
+        rest[i] -= internal[i][c];
+      }
+      lacking[from + c] = rest;
+    }
   }
 }

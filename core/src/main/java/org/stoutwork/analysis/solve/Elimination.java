@@ -26,6 +26,9 @@ final class Elimination {
   private final double[][] factors;
   private final int conditions;
 
+  /** Unknowns that others move. */
+  private final int[] pivots;
+
   /** The given parts of all rows once more, laid out for quick reading: pivots, conditions. */
   private final int[] givenPivot;
 
@@ -69,6 +72,11 @@ final class Elimination {
         expressed(i);
       }
     }
+    pivots =
+        rows.keySet().stream()
+            .mapToInt(Integer::intValue)
+            .filter(i -> targets[i].length > 0)
+            .toArray();
     int parts = rows.values().stream().mapToInt(row -> row.given().size()).sum();
     givenPivot = new int[parts];
     givenCondition = new int[parts];
@@ -173,14 +181,17 @@ final class Elimination {
   /** All unknowns from the reduced ones and the given values of the conditions. */
   double[] expand(double[] reduced, double[] given) {
     double[] u = new double[targets.length];
-    for (int i = 0; i < u.length; i++) {
-      if (reducedIndex[i] >= 0) {
-        u[i] = 0.0 + reduced[reducedIndex[i]];
-        continue;
+    for (int r = 0; r < reduced.length; r++) {
+      u[unknownOf[r]] = 0.0 + reduced[r];
+    }
+    for (int pivot : pivots) {
+      int[] by = targets[pivot];
+      double[] factor = factors[pivot];
+      double sum = 0;
+      for (int k = 0; k < by.length; k++) {
+        sum += factor[k] * reduced[by[k]];
       }
-      for (int k = 0; k < targets[i].length; k++) {
-        u[i] += factors[i][k] * reduced[targets[i][k]];
-      }
+      u[pivot] = sum;
     }
     for (int k = 0; k < givenPivot.length && given != null; k++) {
       u[givenPivot[k]] += givenFactor[k] * given[givenCondition[k]];
@@ -191,23 +202,25 @@ final class Elimination {
   /** Forces on all unknowns gathered on the reduced ones. */
   double[] gather(double[] f) {
     double[] g = new double[unknownOf.length];
-    for (int i = 0; i < f.length; i++) {
-      if (f[i] != 0 && reducedIndex[i] >= 0) {
-        g[reducedIndex[i]] += f[i];
-      } else if (f[i] != 0) {
-        for (int k = 0; k < targets[i].length; k++) {
-          g[targets[i][k]] += factors[i][k] * f[i];
-        }
+    for (int r = 0; r < g.length; r++) {
+      g[r] = f[unknownOf[r]];
+    }
+    for (int pivot : pivots) {
+      double force = f[pivot];
+      int[] on = targets[pivot];
+      double[] factor = factors[pivot];
+      for (int k = 0; k < on.length; k++) {
+        g[on[k]] += factor[k] * force;
       }
     }
     return g;
   }
 
-  /** The force of each condition, from the forces that the unknowns lack. */
+  /** The force of each condition on the structure, from the forces that the unknowns lack. */
   double[] conditionForces(double[] lacking) {
     double[] force = new double[conditions];
     for (int k = 0; k < givenPivot.length; k++) {
-      force[givenCondition[k]] += givenFactor[k] * lacking[givenPivot[k]];
+      force[givenCondition[k]] -= givenFactor[k] * lacking[givenPivot[k]];
     }
     return force;
   }

@@ -21,15 +21,16 @@ public final class GlobalSystem {
   /** Structures whose scaled condition number exceeds this are refused as nearly loose. */
   public static final double CONDITION_LIMIT = 1e11;
 
-  /** A solution is refined until its residual, relative to the forces, is below this. */
-  static final double REFINED = 1e-12;
-
   private final Equations equations;
   private final List<Element> elements;
   private final double[] given;
   private final int firstContactCondition;
   private final int[] contactCondition;
   private final Elimination elimination;
+
+  /** What makes a force of one reduced unknown's: 1, or for a moment one over the reach. */
+  private final double[] inForce;
+
   private final SparseSymmetric matrix;
   private final LdlFactor factor;
   private final Condition condition;
@@ -47,6 +48,10 @@ public final class GlobalSystem {
     this.firstContactCondition = equations.conditions.size();
     this.contactCondition = contactCondition;
     this.elimination = elimination;
+    this.inForce = new double[elimination.reducedSize()];
+    for (int r = 0; r < inForce.length; r++) {
+      inForce[r] = elimination.unknownOf(r) % 6 < 3 ? 1 : 1 / equations.reach();
+    }
     this.matrix = matrix;
     this.factor = factor;
     this.condition = Condition.of(matrix, factor);
@@ -63,11 +68,11 @@ public final class GlobalSystem {
 
   private Betti probe() {
     double[] p = Betti.forces(equations.unknowns(), equations.reach());
-    Refining one = new Refining(p, new double[given.length], null);
+    Refining one = new Refining(this, p, new double[given.length], null);
     while (one.wants()) {
-      one.take(factor.solve(one.rest));
+      one.take(factor.solve(one.rest()));
     }
-    return new Betti(p, one.u, elimination.conditionForces(negative(one.lacking)));
+    return new Betti(p, one.displacements(), elimination.conditionForces(one.lacking()));
   }
 
   /** The factorised system, or the part of the structure that is loose. */
@@ -206,7 +211,7 @@ public final class GlobalSystem {
 
   /** Force of a closed contact in a motion that no load causes. */
   double contactForceAt(double[] closed, int contact) {
-    double[] lacking = internal(closed);
+    double[] lacking = lacking(closed, new double[closed.length]);
     int own = contactCondition[contact];
     if (own >= 0) {
       return elimination.conditionForces(lacking)[own];
@@ -253,14 +258,14 @@ public final class GlobalSystem {
    * @param near displacements of all unknowns, or null for none
    */
   Solved solve(double[] f, boolean withGiven, double[] opening, double[] near) {
-    Refining one = new Refining(f, start(withGiven), opening);
+    Refining one = new Refining(this, f, start(withGiven), opening);
     if (near != null) {
       one.take(reduced(near));
     }
     while (one.wants()) {
-      one.take(factor.solve(one.rest));
+      one.take(factor.solve(one.rest()));
     }
-    return one.solved();
+    return solved(one);
   }
 
   /**
@@ -270,18 +275,15 @@ public final class GlobalSystem {
   List<Solved> solveAll(List<double[]> forces, boolean withGiven) {
     List<Refining> all = new ArrayList<>();
     for (double[] f : forces) {
-      all.add(new Refining(f, start(withGiven), null));
+      all.add(new Refining(this, f, start(withGiven), null));
     }
     while (true) {
       List<Refining> wanting = all.stream().filter(Refining::wants).toList();
       if (wanting.isEmpty()) {
-        return all.stream().map(Refining::solved).toList();
+        return all.stream().map(this::solved).toList();
       }
-      double[][] rests = wanting.stream().map(one -> one.rest).toArray(double[][]::new);
-      double[][] corrections = factor.solveAll(rests);
-      for (int k = 0; k < corrections.length; k++) {
-        wanting.get(k).take(corrections[k]);
-      }
+      double[][] rests = wanting.stream().map(Refining::rest).toArray(double[][]::new);
+      Refining.takeAll(this, wanting, factor.solveAll(rests));
     }
   }
 
@@ -289,100 +291,25 @@ public final class GlobalSystem {
     return withGiven ? given.clone() : new double[given.length];
   }
 
-  /** One solution while it is refined: residual of the elements' own forces, correction, again. */
-  private final class Refining {
-    private final double[] values;
-    private final double[] acting;
-    private final double[] opening;
-    private final double size;
-    private final double[] reduced = new double[elimination.reducedSize()];
-    private double[] u;
-    private double[] lacking;
-    private double[] rest;
-    private double previous = Double.POSITIVE_INFINITY;
-    private int steps;
-    private boolean done;
-
-    Refining(double[] f, double[] start, double[] opening) {
-      this.opening = opening;
-      values = start;
-      acting = f.clone();
-      for (int c = 0; c < contactCondition.length && opening != null; c++) {
-        if (contactCondition[c] >= 0) {
-          values[contactCondition[c]] += opening[c];
-        } else {
-          Contact contact = equations.contacts.get(c);
-          contact.gap().addTo(acting, contact.stiffness() * opening[c]);
-        }
-      }
-      u = elimination.expand(reduced, values);
-      lacking = lacking(u, acting);
-      double largest = norm(acting);
-      for (int i = 0; i < u.length; i++) {
-        largest = Math.max(largest, inForce(i, acting[i] - lacking[i]));
-      }
-      size = largest;
-      judge();
-    }
-
-    /** Whether another correction for {@link #rest} is wanted. */
-    boolean wants() {
-      return !done;
-    }
-
-    private void judge() {
-      rest = elimination.gather(lacking);
-      double residual = norm(rest, elimination);
-      done = steps == 6 || residual <= REFINED * size || !(residual < 0.5 * previous);
-      previous = residual;
-    }
-
-    void take(double[] correction) {
-      for (int r = 0; r < reduced.length; r++) {
-        reduced[r] += correction[r];
-      }
-      u = elimination.expand(reduced, values);
-      lacking = lacking(u, acting);
-      steps++;
-      judge();
-    }
-
-    Solved solved() {
-      return GlobalSystem.this.solved(this);
-    }
-  }
-
-  private static double[] negative(double[] v) {
-    double[] out = new double[v.length];
-    for (int i = 0; i < v.length; i++) {
-      out[i] = -v[i];
-    }
-    return out;
-  }
-
   private Solved solved(Refining end) {
-    double[] u = end.u;
-    double[] opening = end.opening;
-    double[] excess = negative(end.lacking);
-    double[] force = elimination.conditionForces(excess);
+    double[] u = end.displacements();
+    double[] force = elimination.conditionForces(end.lacking());
     double[] contact = new double[contactCondition.length];
     for (int c = 0; c < contact.length; c++) {
       if (contactCondition[c] >= 0) {
         contact[c] = force[contactCondition[c]];
       } else {
         Contact elastic = equations.contacts.get(c);
-        double ground = opening == null ? 0 : opening[c];
-        contact[c] = elastic.stiffness() * (ground - elastic.gap().at(u));
+        contact[c] = elastic.stiffness() * (end.ground(c) - elastic.gap().at(u));
       }
     }
-    double residual = end.size == 0 ? 0 : norm(elimination.gather(excess), elimination) / end.size;
-    double reciprocity = probe.error(end.acting, end.values, u);
+    double reciprocity = probe.error(end.acting(), end.values(), u);
     return new Solved(
-        u, Arrays.copyOf(force, firstContactCondition), contact, residual, reciprocity);
+        u, Arrays.copyOf(force, firstContactCondition), contact, end.residual(), reciprocity);
   }
 
   /** Forces minus what the elements call for at displacements {@code u}. */
-  private double[] lacking(double[] u, double[] f) {
+  double[] lacking(double[] u, double[] f) {
     return Assembling.less(f, elements, u);
   }
 
@@ -391,29 +318,30 @@ public final class GlobalSystem {
     return Assembling.forces(elements, u);
   }
 
-  /** The largest of the forces on single unknowns. */
+  /** The condition that a rigid contact is; negative for an elastic one. */
+  int conditionOf(int contact) {
+    return contactCondition[contact];
+  }
+
+  /** The largest of the forces on single unknowns; moments count at the characteristic length. */
   double size(double[] forces) {
-    return norm(forces);
-  }
-
-  private double norm(double[] full) {
-    double largest = 0;
-    for (int i = 0; i < full.length; i++) {
-      largest = Math.max(largest, inForce(i, full[i]));
+    double force = 0;
+    double moment = 0;
+    for (int i = 0; i < forces.length; i += 6) {
+      for (int d = 0; d < 3; d++) {
+        force = Math.max(force, Math.abs(forces[i + d]));
+        moment = Math.max(moment, Math.abs(forces[i + 3 + d]));
+      }
     }
-    return largest;
+    return Math.max(force, moment / equations.reach());
   }
 
-  private double norm(double[] reduced, Elimination by) {
+  /** The same of forces gathered on the reduced unknowns. */
+  double reducedSize(double[] reduced) {
     double largest = 0;
     for (int r = 0; r < reduced.length; r++) {
-      largest = Math.max(largest, inForce(by.unknownOf(r), reduced[r]));
+      largest = Math.max(largest, Math.abs(inForce[r] * reduced[r]));
     }
     return largest;
-  }
-
-  /** Moments are compared with forces at the characteristic length. */
-  private double inForce(int unknown, double value) {
-    return Math.abs(unknown % 6 < 3 ? value : value / equations.reach());
   }
 }

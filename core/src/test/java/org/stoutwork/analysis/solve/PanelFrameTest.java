@@ -1,10 +1,12 @@
 package org.stoutwork.analysis.solve;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -390,5 +392,24 @@ class PanelFrameTest {
     PanelFrameSolver.SecondOrderAnswer answer = table(loads).secondOrder(Combination.of(loads), 8);
     assertInstanceOf(SecondOrder.NoAnswer.class, answer.frame());
     assertTrue(answer.panels().isEmpty());
+  }
+
+  @Test
+  void cases_on_panels_solved_together_get_the_same_bits_as_one_at_a_time() {
+    List<LoadCase> cases = new ArrayList<>();
+    for (int c = 0; c < 5; c++) {
+      cases.add(
+          LoadCase.of(
+              "place " + c,
+              PanelLoad.patch("top", 130 + 210 * c, 95 + 61 * c, 40, 25, 300 + 41 * c),
+              Load.node("p" + c % 4, 13, -5, 0)));
+    }
+    PreparedFrame frame = table(cases.get(0)).frame();
+    List<Outcome> together = frame.solveAll(cases);
+    for (int c = 0; c < cases.size(); c++) {
+      assertArrayEquals(
+          frame.solve(cases.get(c)).result().displacements(),
+          together.get(c).result().displacements());
+    }
   }
 }
