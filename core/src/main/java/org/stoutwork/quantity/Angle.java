@@ -52,8 +52,9 @@ public record Angle(double rad) implements Quantity {
     return UNIT;
   }
 
+  /** In degrees, as makers say it. */
   @Override
   public String toString() {
-    return Writing.plain(this);
+    return Writing.in(this, Unit.DEG, 4);
   }
 }

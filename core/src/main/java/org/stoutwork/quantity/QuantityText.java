@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 
 /**
  * Reads what a person writes for a quantity: {@code 70 mm}, {@code 70mm}, {@code 2 3/4 in}, {@code
- * 2-3/4"}, {@code 1.2e3 N}, or a bare number in a stated default unit.
+ * 2-3/4"}, {@code 5 ft 6 in}, {@code 1.2e3 N}, or a bare number in a stated default unit.
  *
  * <p>Refused in plain words: decimal commas and thousands separators, values that are not finite,
  * hexadecimal and octal forms, unknown units, and units that measure something else.
@@ -20,6 +20,9 @@ public final class QuantityText {
               + "|(?<onlyNum>\\d+)/(?<onlyDen>\\d+)"
               + "|(?<decimal>(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?))"
               + "(?<unit>\\s*[^\\s\\d,.].*)?");
+  private static final Pattern FEET_AND_INCHES =
+      Pattern.compile(
+          "(?<sign>[-+\u2212]?)(?<feet>\\d+)\\s*(?:ft\\.?|feet|foot|['\u2032])[\\s-]*(?<inches>\\d[\\d\\s./-]*(?:in|inch|inches|\"|\u2033))");
   private static final Pattern OCTAL_LOOK = Pattern.compile("[-+]?0\\d+(\\s.*)?");
   private static final Pattern COMMA = Pattern.compile(".*\\d,\\d.*");
 
@@ -37,17 +40,37 @@ public final class QuantityText {
   public static double read(String text, Unit target, Optional<Unit> bare) {
     String given = text.strip();
     refuseLookalikes(given);
+    Matcher feet = FEET_AND_INCHES.matcher(given);
+    if (feet.matches()) {
+      double both =
+          Unit.FT.convert(Double.parseDouble(feet.group("feet")), Unit.IN)
+              + read(feet.group("inches"), Unit.IN, Optional.empty());
+      return inUnit((isMinus(feet.group("sign")) ? -1 : 1) * both, Unit.IN, target);
+    }
     Matcher shape = SHAPE.matcher(given);
     if (!shape.matches()) {
       throw new QuantityFault("it is not a number with a unit");
     }
     Unit unit = unitOf(shape.group("unit"), target, bare);
     double value = (isMinus(shape.group("sign")) ? -1 : 1) * magnitude(shape);
+    return inUnit(value, unit, target);
+  }
+
+  private static double inUnit(double value, Unit unit, Unit target) {
+    if (!unit.dimension().equals(target.dimension())) {
+      throw notMeasured(unit, target);
+    }
     double converted = unit.convert(value, target);
     if (!Double.isFinite(converted)) {
       throw new QuantityFault("the number is too large to be real");
     }
     return converted;
+  }
+
+  private static QuantityFault notMeasured(Unit unit, Unit target) {
+    return new QuantityFault(
+        "%s does not measure this; a unit such as %s does"
+            .formatted(unit.symbol(), target.symbol()));
   }
 
   private static void refuseLookalikes(String given) {
@@ -94,8 +117,6 @@ public final class QuantityText {
     if (unit.dimension().equals(target.dimension())) {
       return unit;
     }
-    throw new QuantityFault(
-        "%s does not measure this; a unit such as %s does"
-            .formatted(unit.symbol(), target.symbol()));
+    throw notMeasured(unit, target);
   }
 }

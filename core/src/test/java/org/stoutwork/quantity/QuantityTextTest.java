@@ -24,6 +24,10 @@ class QuantityTextTest {
         "2-3/4\" | 69.85",
         "3/8 in | 9.525",
         "1 ft | 304.8",
+        "5 ft 6 in | 1676.4",
+        "5' 6 1/2\" | 1689.1",
+        "2ft-3in | 685.8",
+        "3 feet 0.5 inches | 927.1",
         "1.2e3 mm | 1200",
         "-4 mm | -4",
         "−4 mm | -4",
@@ -48,6 +52,8 @@ class QuantityTextTest {
         "1/0 in | a fraction cannot have 0 below the line",
         "0x10 mm | \"x10 mm\" is no unit known here",
         "1_000 mm | \"_000 mm\" is no unit known here",
+        "5 ft 6 | \"ft 6\" is no unit known here",
+        "5 ft 6 ft | \"ft 6 ft\" is no unit known here",
         "1:30 mm | \":30 mm\" is no unit known here"
       })
   void what_is_no_length_is_refused_with_the_reason(String text, String reason) {

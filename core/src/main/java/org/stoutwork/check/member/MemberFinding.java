@@ -28,6 +28,9 @@ final class MemberFinding {
   /** Least difference of a factor from 1 that a working shows. */
   private static final double SHOWN = 5e-4;
 
+  /** Forces (and moments) smaller than this part of the largest at the same place are rounding. */
+  private static final double NOISE = 1e-9;
+
   private final Inquiry inquiry;
   private final MemberStrength strength;
   private final Cut cut;
@@ -112,7 +115,22 @@ final class MemberFinding {
 
   private double[] forces(LevelAnalysis level, MemberStrength.Wood wood) {
     double[] forces = inquiry.read(level.level(), mix.factors(), mix.leading(), cut::forces);
-    return MemberStrength.scaled(forces, wood.factor());
+    return withoutNoise(MemberStrength.scaled(forces, wood.factor()));
+  }
+
+  /** What rounding leaves of forces that cancel is no force. */
+  private static double[] withoutNoise(double[] forces) {
+    double[] clean = forces.clone();
+    for (int first = 0; first < 6; first += 3) {
+      double largest = 0;
+      for (int i = first; i < first + 3; i++) {
+        largest = Math.max(largest, Math.abs(forces[i]));
+      }
+      for (int i = first; i < first + 3; i++) {
+        clean[i] = Math.abs(forces[i]) < NOISE * largest ? 0 : forces[i];
+      }
+    }
+    return clean;
   }
 
   private String place(String group) {

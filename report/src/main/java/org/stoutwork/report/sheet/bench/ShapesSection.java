@@ -132,7 +132,7 @@ final class ShapesSection {
         ShapeDrawing.draw(shape, m.amounts(), m.measure(), width, SHAPE_HEIGHT);
     String most = m.amounts().movement(shape.largest());
     String caption =
-        "**%s**, seen %s, under: %s. Movements\u00a0×\u00a0%s; the largest is %s: %s"
+        "**%s**, seen %s, under: %s. Movements\u00a0×\u00a0%s; the largest anywhere is %s: %s"
             .formatted(
                 m.say(shape.title()),
                 drawn.seen(),
