@@ -147,6 +147,12 @@ final class Completion {
           "say what the wood was graded as, such as gradedAs: D40, or choose the basis"
               + " \"clear-wood allowable\"");
     }
+    if (basis == BasisChoice.CLEAR_WOOD && !woods.classed().isEmpty()) {
+      answers.fault(
+          "basis",
+          "clear-wood allowable, but known by strength class only is " + woods.classed(),
+          "name the species without gradedAs, or choose the basis \"partial factors\"");
+    }
     return basis;
   }
 

@@ -95,7 +95,7 @@ final class FrameCompletion {
     }
 
     private Leg leg(LegSketch legs, LegSketch common) {
-      String wood = woods.of(key + ".legs.wood", legs.wood.or(() -> common.wood));
+      String wood = woods.ofSolid(key + ".legs.wood", legs.wood.or(() -> common.wood));
       Length along =
           answers.length(
               key + ".legs.along",
@@ -170,7 +170,7 @@ final class FrameCompletion {
       Length pad =
           answers.length(
               at + ".pad", f.pad, () -> 100.0, new Range(10, length.mm() / 2), "a hand's width");
-      String wood = woods.of(at + ".wood", f.wood.or(() -> own.legs.flatMap(l -> l.wood)));
+      String wood = woods.ofSolid(at + ".wood", f.wood.or(() -> own.legs.flatMap(l -> l.wood)));
       JointPlace place =
           new JointPlace(
               at + ".joint",
@@ -246,7 +246,7 @@ final class FrameCompletion {
               () -> Math.round(leg.along().mm() * 0.11) * 5.0,
               THICKNESS,
               "0.55 of the leg, to the nearest 5 mm");
-      String wood = woods.of(at + ".wood", rail.wood);
+      String wood = woods.ofSolid(at + ".wood", rail.wood);
       JointPlace place =
           seat == Seat.OVER
               ? new JointPlace(

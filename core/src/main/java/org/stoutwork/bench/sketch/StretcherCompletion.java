@@ -87,7 +87,7 @@ final class StretcherCompletion {
     if (taken.contains(name)) {
       answers.fault(key + ".name", name, "a name that no other stretcher on this line has");
     }
-    String wood = woods.of(key + ".wood", s.wood);
+    String wood = woods.ofSolid(key + ".wood", s.wood);
     return new Stretcher(name, line, wood, thickness, depth, centre, extension, hold, joint);
   }
 

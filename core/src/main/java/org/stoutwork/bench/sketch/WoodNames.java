@@ -1,11 +1,14 @@
 package org.stoutwork.bench.sketch;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.stoutwork.bench.Timber;
+import org.stoutwork.wood.SheetGood;
 import org.stoutwork.wood.Species;
 import org.stoutwork.wood.StrengthClass;
 import org.stoutwork.wood.Wood;
@@ -26,6 +29,7 @@ final class WoodNames {
   private final Growth growth;
   private final Optional<StrengthClass> graded;
   private final Map<String, Timber> timbers = new LinkedHashMap<>();
+  private final Set<String> sheetsSaid = new HashSet<>();
   private boolean missingSaid;
 
   WoodNames(
@@ -62,6 +66,24 @@ final class WoodNames {
       return "";
     }
     return resolve(own.isPresent() ? key : "wood", asked.get());
+  }
+
+  /** The same for a part that is jointed, which no sheet can be. */
+  String ofSolid(String key, Optional<String> own) {
+    String found = of(key, own);
+    if (timbers.containsKey(found) && timbers.get(found).wood() instanceof SheetGood) {
+      saySheet(own.isPresent() ? key : "wood", found);
+    }
+    return found;
+  }
+
+  private void saySheet(String key, String sheet) {
+    if (sheetsSaid.add(key)) {
+      answers.fault(
+          key,
+          "\"" + sheet + "\", a sheet",
+          "legs, rails, stretchers and feet need solid wood; name sheets under top only");
+    }
   }
 
   private void sayMissing() {
@@ -124,6 +146,14 @@ final class WoodNames {
     return timbers.values().stream()
         .filter(t -> t.wood() instanceof Species && t.gradedAs().isEmpty())
         .map(t -> t.wood().key() + " (" + letter(((Species) t.wood()).group()) + ")")
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What is known by its strength class, of which clear wood knows nothing. */
+  String classed() {
+    return timbers.values().stream()
+        .filter(t -> t.wood() instanceof StrengthClass || t.gradedAs().isPresent())
+        .map(t -> t.wood().key() + t.gradedAs().map(g -> " (graded as " + g.key() + ")").orElse(""))
         .collect(Collectors.joining(", "));
   }
 

@@ -28,7 +28,9 @@ final class SourcesSection {
                 "Sources of the inputs and of the workings printed here, the firmest mark first")
             .dense();
     for (Mark mark : Mark.values()) {
-      list.group(Shown.plain(mark.words()) + ": " + meaning(mark));
+      boolean any = m.sources().entries().stream().anyMatch(e -> e.getKey().mark() == mark);
+      String none = any ? "" : " None of the values printed here.";
+      list.group(Shown.plain(mark.words()) + ": " + meaning(mark) + none);
       for (Map.Entry<Source, String> entry : m.sources().entries()) {
         if (entry.getKey().mark() == mark) {
           list.row(row(entry.getKey(), entry.getValue()));

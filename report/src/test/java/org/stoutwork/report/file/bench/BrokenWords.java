@@ -261,6 +261,27 @@ final class BrokenWords {
             Refusal.READER_ONLY,
             "bench.yaml:27:12  woods[0].name is a known strength class, softwood;"
                 + " the values of C24 go together and are not changed one by one; choose"
-                + " a name of your own."));
+                + " a name of your own."),
+        BrokenBench.with(
+            "a whole bench of sheets",
+            "wood: beech, European",
+            "wood: plywood-birch-18",
+            Refusal.READER_ONLY,
+            "bench.yaml:3:1  wood is \"plywood-birch-18\", a sheet; legs, rails, stretchers and feet"
+                + " need solid wood; name sheets under top only."),
+        BrokenBench.with(
+            "rails of sheet",
+            "depth: 110\n",
+            "depth: 110\n    wood: plywood-birch-18\n",
+            Refusal.READER_ONLY,
+            "bench.yaml:14:5  endFrames.topRail.wood is \"plywood-birch-18\", a sheet; legs, rails,"
+                + " stretchers and feet need solid wood; name sheets under top only."),
+        BrokenBench.with(
+            "clear wood of which only the class is known",
+            "wood: beech, European",
+            "wood: D40\nbasis: clear-wood allowable",
+            Refusal.READER_ONLY,
+            "bench.yaml:4:1  basis is clear-wood allowable, but known by strength class only is D40;"
+                + " name the species without gradedAs, or choose the basis \"partial factors\"."));
   }
 }
