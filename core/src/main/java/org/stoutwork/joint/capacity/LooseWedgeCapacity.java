@@ -2,6 +2,7 @@ package org.stoutwork.joint.capacity;
 
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
+import org.stoutwork.joint.bolted.BoredTenon;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.peg.Relish;
 import org.stoutwork.joint.setting.JointForces;
@@ -59,8 +60,7 @@ final class LooseWedgeCapacity {
     locking(joint, with);
     new TenonRoot(
             with,
-            joint.height(),
-            joint.thickness(),
+            BoredTenon.sound(joint.thickness(), joint.height()),
             m.postDepth(),
             joint.shoulderBelow(),
             above,

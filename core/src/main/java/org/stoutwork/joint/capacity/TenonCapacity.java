@@ -3,6 +3,8 @@ package org.stoutwork.joint.capacity;
 import org.stoutwork.joint.Fit;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.bolted.BoredTenon;
+import org.stoutwork.joint.bolted.CrossedTenon;
 import org.stoutwork.joint.glue.GlueTurning;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
@@ -40,6 +42,28 @@ final class TenonCapacity {
           .where("R_O", "of one", Unit.MM3)
           .as("n*R_O")
           .source(Source.derived("geometry"));
+
+  private static final Formula CHEEKS_LEFT =
+      Formula.define("A_g")
+          .meaning("area of cheeks less the bore of a bolt that crosses them")
+          .unit(Unit.MM2)
+          .where("A_0", "area before", Unit.MM2)
+          .where("n", "number of tenons", Unit.ONE)
+          .where("D", "bore", Unit.MM)
+          .as("A_0 - 2*n*π*D^2/4")
+          .source(Source.derived("geometry"));
+
+  private static final Formula ARMS_LEFT =
+      Formula.define("R")
+          .meaning("sum of distances less that of a bore that crosses the cheeks")
+          .unit(Unit.MM3)
+          .where("R_0", "sum before", Unit.MM3)
+          .where("n", "number of tenons", Unit.ONE)
+          .where("D", "bore", Unit.MM)
+          .where("x", "distance of the bore from the shoulder", Unit.MM)
+          .where("y", "height of the bore above the rail's pressed edge", Unit.MM)
+          .as("R_0 - 2*n*π*D^2/4*sqrt(x^2 + y^2)")
+          .source(Source.derived("geometry: the middle of the bore for all of it"));
 
   private static final Formula TOGETHER =
       Formula.define("u_g")
@@ -88,8 +112,7 @@ final class TenonCapacity {
     shoulder();
     new TenonRoot(
             with,
-            joint.height(),
-            joint.thickness() * joint.count(),
+            BoredTenon.sound(joint.thickness() * joint.count(), joint.height()),
             length,
             joint.shoulderBelow(),
             joint.shoulderAbove(members),
@@ -136,7 +159,18 @@ final class TenonCapacity {
                     ShoulderTurning.armsHaunched(
                         pad, length, glued, s, x.length(), x.height(), forces.moment() >= 0))
             .orElseGet(() -> ShoulderTurning.arms(pad, length, s, s + glued));
-    return pad.take(ALL_ARMS, joint.count(), one);
+    double all = pad.take(ALL_ARMS, joint.count(), one);
+    for (CrossedTenon.Slot slot : crossed().slots()) {
+      double middle = forces.moment() >= 0 ? slot.middle() : -slot.middle();
+      double up = s + joint.height() / 2 + middle;
+      all = pad.take(ARMS_LEFT, all, joint.count(), slot.size(), slot.fromShoulder(), up);
+    }
+    return Math.max(0, all);
+  }
+
+  private CrossedTenon crossed() {
+    return CrossedTenon.of(
+        joint.thickness(), joint.height(), joint.shoulderBelow(), length, with.setting().crossed());
   }
 
   private double momentCapacity(Pad pad) {
@@ -145,6 +179,9 @@ final class TenonCapacity {
 
   private double pullCapacity(Pad pad) {
     double area = pad.take(ALL_CHEEKS, joint.count(), ShoulderTurning.area(pad, glued, length));
+    for (CrossedTenon.Slot slot : crossed().slots()) {
+      area = pad.take(CHEEKS_LEFT, area, joint.count(), slot.size());
+    }
     return Splitting.gluePull(pad, with.crossedGlue(pad), area);
   }
 
