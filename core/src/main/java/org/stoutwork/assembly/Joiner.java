@@ -54,7 +54,10 @@ final class Joiner {
     this.joint = joint;
     this.holes = TenonHole.all(joint.joint(), members);
     this.hole = holes.get(0);
-    this.setting = setting(members, railWood, postWood, post).crossedBy(crossed);
+    this.setting =
+        setting(members, railWood, postWood, post)
+            .crossedBy(crossed)
+            .leftProud(Math.max(0, -post.above()));
     this.stiffness = closing(stiffness(joint, setting, Pad.blank()));
   }
 

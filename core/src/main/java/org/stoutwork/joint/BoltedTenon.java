@@ -118,8 +118,11 @@ public record BoltedTenon(
     JointFault.requireAtMost(
         "tenon thickness",
         thickness,
-        Math.min(members.postThickness() - 2, members.railThickness()),
-        "the thickness of the rail and of the post with two cheeks");
+        new JointFault.Most(
+            members.postThickness() - 2,
+            "what the %s post leaves with a cheek on either side"
+                .formatted(Length.ofMm(members.postThickness()))),
+        new JointFault.Most(members.railThickness(), "the thickness of the rail"));
     JointFault.requireAtMost(
         "tenon height with the shoulder below",
         height + shoulderBelow,

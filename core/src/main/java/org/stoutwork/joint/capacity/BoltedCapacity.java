@@ -1,6 +1,7 @@
 package org.stoutwork.joint.capacity;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.fastener.lateral.Embedment;
 import org.stoutwork.fastener.placing.Distances;
@@ -70,8 +71,9 @@ final class BoltedCapacity {
             joint.length(),
             joint.shoulderBelow(),
             m.railDepth() - joint.height() - joint.shoulderBelow(),
-            joint.thickness())
-        .all(false);
+            joint.thickness(),
+            Optional.empty())
+        .all(false, true);
   }
 
   private static void link(

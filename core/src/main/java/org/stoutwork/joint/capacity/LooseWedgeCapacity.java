@@ -1,5 +1,6 @@
 package org.stoutwork.joint.capacity;
 
+import java.util.Optional;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.bolted.BoredTenon;
@@ -64,8 +65,9 @@ final class LooseWedgeCapacity {
             m.postDepth(),
             joint.shoulderBelow(),
             above,
-            joint.thickness())
-        .all(false);
+            joint.thickness(),
+            Optional.empty())
+        .all(false, false);
   }
 
   private static void wedge(LooseWedgeTenon joint, Case with) {

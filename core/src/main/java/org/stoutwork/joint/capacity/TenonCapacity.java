@@ -6,6 +6,7 @@ import org.stoutwork.joint.MortiseAndTenon;
 import org.stoutwork.joint.bolted.BoredTenon;
 import org.stoutwork.joint.bolted.CrossedTenon;
 import org.stoutwork.joint.glue.GlueTurning;
+import org.stoutwork.joint.glue.GrainShares;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.JointSetting;
@@ -116,8 +117,10 @@ final class TenonCapacity {
             length,
             joint.shoulderBelow(),
             joint.shoulderAbove(members),
-            joint.mortiseWidth())
-        .all(!held && !(joint.fit() instanceof Fit.Pegged));
+            joint.mortiseWidth(),
+            joint.haunch())
+        .all(!held && !(joint.fit() instanceof Fit.Pegged), true);
+    lifting(held);
     splitting(held);
     if (with.post().fT90() > 0) {
       cheeks();
@@ -140,7 +143,9 @@ final class TenonCapacity {
   }
 
   private double shoulderPressed() {
-    return forces.moment() >= 0 ? joint.shoulderBelow() : joint.shoulderAbove(members);
+    return forces.moment() >= 0
+        ? joint.shoulderBelow()
+        : Math.max(0, joint.shoulderAbove(members) - with.setting().proud());
   }
 
   private double arms(Pad pad) {
@@ -174,7 +179,22 @@ final class TenonCapacity {
   }
 
   private double momentCapacity(Pad pad) {
+    if (pad.keepsLines()) {
+      shares(pad);
+    }
     return GlueTurning.plastic(pad, with.crossedGlue(pad), arms(pad));
+  }
+
+  private void shares(Pad pad) {
+    GrainShares.tenon(
+        pad,
+        joint.count(),
+        joint.height(),
+        joint.thickness(),
+        length,
+        members.railDepth(),
+        members.railThickness(),
+        joint.through());
   }
 
   private double pullCapacity(Pad pad) {
@@ -202,7 +222,12 @@ final class TenonCapacity {
             "glue line",
             forces.tension(),
             Unit.N,
-            this::pullCapacity);
+            pad -> {
+              if (pad.keepsLines()) {
+                shares(pad);
+              }
+              return pullCapacity(pad);
+            });
   }
 
   private void glueTogether() {
@@ -290,7 +315,32 @@ final class TenonCapacity {
             "post",
             forces.shearAcross(),
             Unit.N,
-            pad -> Splitting.cheeks(pad, with.post().fT90(), joint.cheek(members), joint.height()));
+            pad ->
+                with.setting().openAbove()
+                    ? Splitting.openCheeks(
+                        pad, with.post().fT90(), joint.cheek(members), joint.height())
+                    : Splitting.cheeks(
+                        pad, with.post().fT90(), joint.cheek(members), joint.height()));
+  }
+
+  /** Above an open mortise no wood of the post holds the rail down: glue must, or pegs. */
+  private void lifting(boolean held) {
+    if (!with.setting().openAbove() || (joint.fit() instanceof Fit.Pegged && !held)) {
+      return;
+    }
+    with.limits()
+        .strength(
+            "rail lifting out of its open mortise",
+            "joint",
+            Math.max(0, -forces.shear()),
+            Unit.N,
+            pad -> {
+              if (held) {
+                return pullCapacity(pad);
+              }
+              pad.remark("Nothing holds a dry tenon down in a mortise that is open above.");
+              return 0;
+            });
   }
 
   private void splitting(boolean held) {

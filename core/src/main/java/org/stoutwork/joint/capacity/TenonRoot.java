@@ -1,5 +1,7 @@
 package org.stoutwork.joint.capacity;
 
+import java.util.Optional;
+import org.stoutwork.joint.MortiseAndTenon;
 import org.stoutwork.joint.bolted.BoredTenon;
 import org.stoutwork.joint.bolted.CrossedTenon;
 import org.stoutwork.joint.limit.Case;
@@ -21,9 +23,16 @@ import org.stoutwork.working.Pad;
  * @param below shoulder below
  * @param above shoulder above
  * @param mortise width of the mortise
+ * @param haunch above the tenon, if any
  */
 record TenonRoot(
-    Case with, BoredTenon tenon, double length, double below, double above, double mortise) {
+    Case with,
+    BoredTenon tenon,
+    double length,
+    double below,
+    double above,
+    double mortise,
+    Optional<MortiseAndTenon.Haunch> haunch) {
 
   private static final String NO_FRICTION =
       "The friction of the shoulder that the bolts draw up is not counted: as the wood dries their"
@@ -85,8 +94,14 @@ record TenonRoot(
     return tenon.thickness();
   }
 
-  /** All limits; the whole moment goes through the root where nothing else carries it. */
-  void all(boolean bareMoment) {
+  /**
+   * All limits.
+   *
+   * @param bareMoment whether the whole moment goes through the root, as nothing else carries it
+   * @param heldDown whether something else than the post's horn keeps the rail from lifting out of
+   *     a mortise that is open above
+   */
+  void all(boolean bareMoment, boolean heldDown) {
     JointForces f = with.forces();
     double moment = bareMoment ? Math.abs(f.moment()) : 0;
     shear(f);
@@ -99,7 +114,8 @@ record TenonRoot(
       new CrossingBolts(with, crossed, length).all(moment);
     }
     double beyond = f.shear() >= 0 ? with.setting().postBelow() : with.setting().postAbove();
-    if (Double.isFinite(beyond)) {
+    boolean open = heldDown && f.shear() < 0 && with.setting().openAbove();
+    if (Double.isFinite(beyond) && !open) {
       horn(f, beyond);
     }
   }
@@ -203,6 +219,18 @@ record TenonRoot(
             "post",
             f.shear(),
             Unit.N,
-            pad -> Splitting.horn(pad, length, mortise, beyond, with.post().fV()));
+            pad -> {
+              double fv = with.post().fV();
+              return f.shear() < 0 && haunch.isPresent()
+                  ? Splitting.groovedHorn(
+                      pad,
+                      length,
+                      mortise,
+                      beyond,
+                      haunch.get().length(),
+                      haunch.get().height(),
+                      fv)
+                  : Splitting.horn(pad, length, mortise, beyond, fv);
+            });
   }
 }

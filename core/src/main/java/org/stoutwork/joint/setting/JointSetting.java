@@ -16,6 +16,7 @@ import org.stoutwork.joint.Joint;
  * @param postBelow wood of the post below the mortise, mm; unlimited if the post runs on
  * @param angle between the rail's axis and the grain of the post, degrees, 90 if square
  * @param crossed bores of bolts that run through the post across the rail
+ * @param proud how far the rail's upper edge stands above the end of the post, mm
  */
 public record JointSetting(
     Joint.Members members,
@@ -27,9 +28,10 @@ public record JointSetting(
     double postAbove,
     double postBelow,
     double angle,
-    List<CrossBore> crossed) {
+    List<CrossBore> crossed,
+    double proud) {
 
-  /** A joint that no bolt of another joint crosses. */
+  /** A joint that no bolt of another joint crosses, its rail not proud of the post. */
   public JointSetting(
       Joint.Members members,
       FaceGrain postFace,
@@ -40,12 +42,16 @@ public record JointSetting(
       double postAbove,
       double postBelow,
       double angle) {
-    this(members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, List.of());
+    this(members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, List.of(), 0);
   }
 
   /** Checks distance and angle. */
   public JointSetting {
     crossed = List.copyOf(crossed);
+    if (!(proud >= 0)) {
+      throw new IllegalArgumentException(
+          "a rail stands 0 mm or more above the post's end; it was %s mm".formatted(proud));
+    }
     if (!(postAbove >= 0 && postBelow >= 0)) {
       throw new IllegalArgumentException(
           "wood beyond the mortise cannot be less than 0 mm; it was %s above, %s below"
@@ -57,10 +63,21 @@ public record JointSetting(
     }
   }
 
+  /** The same with the rail's upper edge so much above the end of the post. */
+  public JointSetting leftProud(double mm) {
+    return new JointSetting(
+        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, crossed, mm);
+  }
+
+  /** Whether the mortise is open at the post's upper end: no wood is left above it. */
+  public boolean openAbove() {
+    return postAbove <= 0;
+  }
+
   /** The same with bolts of other joints through the post. */
   public JointSetting crossedBy(List<CrossBore> bores) {
     return new JointSetting(
-        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, bores);
+        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, bores, proud);
   }
 
   /** A square joint in the length of a post, in PVA, rings unknown. */

@@ -147,4 +147,26 @@ class GoverningMemberTest {
     assertEquals(40 * 96 - 16 * 39.96, areas.get(0), 1e-9);
     assertEquals(40 * 96 - 121, areas.get(1), 1e-9);
   }
+
+  @Test
+  void a_leg_is_looked_at_where_the_groove_of_a_haunch_is_cut_too() {
+    BenchSketch sketch =
+        Benches.ordinary()
+            .everyEndFrame(
+                f ->
+                    f.topRail(
+                        r ->
+                            r.joint(
+                                j ->
+                                    j.kind(JointKind.HAUNCHED_TENON)
+                                        .tenonThickness(mm(14))
+                                        .haunchHeight(mm(27))
+                                        .haunchLength(mm(13)))));
+    Inquiry inquiry = new Inquiry(Benches.complete(sketch), Benches.TABLES);
+    // Leg 92 × 76 less a groove 14 wide and 13 deep.
+    assertTrue(
+        Cuts.of(inquiry.at(JointLevel.MEAN).model()).stream()
+            .filter(cut -> cut.part().name().equals("right back leg"))
+            .anyMatch(cut -> Math.abs(cut.area() - (92 * 76 - 14 * 13)) < 1e-6));
+  }
 }
