@@ -1,5 +1,6 @@
 package org.stoutwork.assembly;
 
+import java.util.List;
 import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.analysis.model.EndCondition;
 import org.stoutwork.analysis.model.MemberEnd;
@@ -8,8 +9,10 @@ import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.BenchJoint;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Layout;
+import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.TenonHole;
+import org.stoutwork.joint.setting.CrossBore;
 import org.stoutwork.joint.setting.JointSetting;
 import org.stoutwork.joint.setting.TimberStiffness;
 import org.stoutwork.joint.stiffness.JointStiffness;
@@ -27,6 +30,7 @@ final class Joiner {
   private final JointSetting setting;
   private final JointStiffness stiffness;
   private final TenonHole hole;
+  private final List<TenonHole> holes;
 
   Joiner(
       FrameAssembly frames,
@@ -35,10 +39,25 @@ final class Joiner {
       String railWood,
       String postWood,
       Reach post) {
+    this(frames, joint, members, railWood, postWood, post, List.of());
+  }
+
+  Joiner(
+      FrameAssembly frames,
+      BenchJoint joint,
+      Joint.Members members,
+      String railWood,
+      String postWood,
+      Reach post,
+      List<CrossBore> crossed) {
     this.frames = frames;
     this.joint = joint;
-    this.hole = TenonHole.of(joint.joint(), members);
-    this.setting = setting(members, railWood, postWood, post);
+    this.holes = TenonHole.all(joint.joint(), members);
+    this.hole = holes.get(0);
+    this.setting =
+        setting(members, railWood, postWood, post)
+            .crossedBy(crossed)
+            .leftProud(Math.max(0, -post.above()));
     this.stiffness = closing(stiffness(joint, setting, Pad.blank()));
   }
 
@@ -130,85 +149,107 @@ final class Joiner {
             rail + " into " + post, rail, kind, post, joint, setting, stiffness, member, atStart));
   }
 
-  /** From the middle of the rail to the lower end of its hole, along an upright post. */
-  private double alongPost() {
-    return hole.below() - setting.members().railDepth() / 2;
+  /** From the middle of the rail to the lower end of a hole, along an upright post. */
+  private double alongPost(TenonHole cut) {
+    return cut.below() - setting.members().railDepth() / 2;
   }
 
-  /** Fraction of the way from the axis to the face, for a hole that begins at the face. */
-  private double toFace(double size) {
-    return (size - hole.depth()) / 2;
+  /** Distance from the axis to the middle of a hole that begins at the face. */
+  private double toFace(TenonHole cut) {
+    return (setting.members().postDepth() - cut.depth()) / 2;
   }
 
   /** Cuts a leg for a rail across the bench; the rail comes from the side of {@code sign}·Y. */
   void mortiseAcross(String leg, double at, int sign) {
-    double depth = setting.members().postDepth();
-    double from = at + alongPost();
-    cut(
-        leg,
-        new Mortise(
-            leg,
-            at,
-            hole.depth(),
-            sign * toFace(depth),
-            hole.width(),
-            hole.offset(),
-            from,
-            from + hole.height()));
+    for (TenonHole cut : cuts()) {
+      double from = at + alongPost(cut);
+      double y = sign * toFace(cut);
+      cut(leg, at, cut.depth(), y, cut.width(), cut.offset(), from, cut.height());
+    }
   }
 
   /** Cuts a leg for a stretcher along the bench, which comes from the side of {@code sign}·X. */
   void mortiseAlong(String leg, double at, int sign) {
-    double depth = setting.members().postDepth();
-    double from = at + alongPost();
-    cut(
-        leg,
-        new Mortise(
-            leg,
-            at,
-            hole.width(),
-            hole.offset(),
-            hole.depth(),
-            -sign * toFace(depth),
-            from,
-            from + hole.height()));
+    for (TenonHole cut : cuts()) {
+      double from = at + alongPost(cut);
+      double z = -sign * toFace(cut);
+      cut(leg, at, cut.width(), cut.offset(), cut.depth(), z, from, cut.height());
+    }
   }
 
   /** Cuts a rail or foot for a leg, which comes from the side of {@code sign}·Z. */
   void mortiseUpright(String rail, double at, int sign) {
-    double depth = setting.members().postDepth();
-    cut(
-        rail,
-        new Mortise(
-            rail,
-            at,
-            hole.width(),
-            hole.offset(),
-            hole.depth(),
-            sign * toFace(depth),
-            at - hole.height() / 2,
-            at + hole.height() / 2));
-  }
-
-  /** Cuts a rail for a stretcher along the bench, which comes from the side of {@code sign}·X. */
-  void mortiseThroughRail(String rail, double at, int sign) {
-    double depth = setting.members().postDepth();
-    cut(
-        rail,
-        new Mortise(
-            rail,
-            at,
-            hole.depth(),
-            -sign * toFace(depth),
-            hole.height(),
-            0,
-            at - hole.width() / 2,
-            at + hole.width() / 2));
-  }
-
-  private void cut(String part, Mortise mortise) {
-    if (hole.depth() > 0) {
-      frames.mortises.cut(part, mortise);
+    for (TenonHole cut : cuts()) {
+      double middle = cut.equals(hole) ? 0 : alongPost(cut) + cut.height() / 2;
+      double from = at + middle - cut.height() / 2;
+      double z = sign * toFace(cut);
+      cut(rail, at, cut.width(), cut.offset(), cut.depth(), z, from, cut.height());
     }
+  }
+
+  /**
+   * Cuts a rail for a stretcher along the bench, which comes from the side of {@code sign}·X.
+   *
+   * @param lift of the stretcher's middle above the rail's, mm
+   */
+  void mortiseThroughRail(String rail, double at, int sign, double lift) {
+    for (TenonHole cut : cuts()) {
+      double up = lift + alongPost(cut) + cut.height() / 2;
+      double from = at - cut.width() / 2;
+      double y = -sign * toFace(cut);
+      cut(rail, at, cut.depth(), y, cut.height(), up, from, cut.width());
+    }
+  }
+
+  /** Bores the end of a leg for bolts in its foot or in the rail over it. */
+  void boreUpright(String leg, double at) {
+    if (joint.joint() instanceof BoltedTenon bolted) {
+      BoltedTenon.Nut nut = bolted.nut();
+      for (double height : bolted.boltHeights(setting.members())) {
+        double y = height - setting.members().railDepth() / 2;
+        double before = nut.fromEnd() - nut.diameter() / 2;
+        double thickness = setting.members().railThickness();
+        cut(leg, at, bolted.bore(), y, bolted.bore(), 0, at, before);
+        cut(leg, at, nut.diameter(), y, thickness, 0, at + before, nut.diameter());
+      }
+    }
+  }
+
+  /**
+   * Bores the piece that ends here for its bolts, from its shoulder to the nut, and cuts it through
+   * for the nuts. Both are looked at under the forces at the shoulder.
+   *
+   * @param at the end of the piece: 0, or its length, mm
+   */
+  void boreEnd(String rail, double at) {
+    if (!(joint.joint() instanceof BoltedTenon bolted)) {
+      return;
+    }
+    BoltedTenon.Nut nut = bolted.nut();
+    double middle = setting.members().railDepth() / 2;
+    for (double height : bolted.boltHeights(setting.members())) {
+      double up = height - middle;
+      double before = nut.fromEnd() - nut.diameter() / 2;
+      double thickness = setting.members().railThickness();
+      cut(rail, at, bolted.bore(), 0, bolted.bore(), up, at, before);
+      cut(rail, at, thickness, 0, nut.diameter(), up, at + before, nut.diameter());
+    }
+  }
+
+  private List<TenonHole> cuts() {
+    return hole.depth() > 0 ? holes : List.of();
+  }
+
+  private void cut(
+      String part,
+      double at,
+      double sizeY,
+      double offsetY,
+      double sizeZ,
+      double offsetZ,
+      double from,
+      double size) {
+    frames.mortises.cut(
+        part, new Mortise(part, at, sizeY, offsetY, sizeZ, offsetZ, from, from + size));
   }
 }

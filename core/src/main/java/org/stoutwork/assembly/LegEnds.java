@@ -84,6 +84,7 @@ final class LegEnds {
               Layout.footMiddle(frames.bench, frame)
                   - (frame.foot().get().length().mm() - frame.foot().get().pad().mm()) / 2;
           j.mortiseUpright(footName(), line.y() - from, 1);
+          j.boreUpright(line.name(), 0);
         });
     head.ifPresent(
         j -> {
@@ -91,6 +92,7 @@ final class LegEnds {
           j.spot(PartKind.LEG, line.name(), railName(), last, false);
           double from = Layout.footMiddle(frames.bench, frame) - frame.topRail().length().mm() / 2;
           j.mortiseUpright(railName(), line.y() - from, -1);
+          j.boreUpright(line.name(), Layout.legTop(frames.bench, frame) - Layout.legBottom(frame));
         });
   }
 }

@@ -119,23 +119,30 @@ final class Rails {
             rail.thickness().mm(),
             frame.leg().across().mm(),
             frame.leg().along().mm());
-    Joiner joiner =
-        new Joiner(
-            frames,
-            rail.joint(),
-            members,
-            rail.wood(),
-            frame.leg().wood(),
-            Joiner.Reach.of(frames.bench, frame, z, rail.depth().mm()));
-    MemberEnd start = joiner.level(new Vec3(0, arm, 0));
-    MemberEnd end = joiner.level(new Vec3(0, -arm, 0));
+    Joiner atFront = joiner(frame, rail, members, StretcherLine.FRONT);
+    Joiner atBack = joiner(frame, rail, members, StretcherLine.BACK);
+    MemberEnd start = atFront.level(new Vec3(0, arm, 0));
+    MemberEnd end = atBack.level(new Vec3(0, -arm, 0));
     List<Piece> pieces =
         new Chain(frames.model, name, section).through(stops, front.y() + arm, start, end);
-    joiner.spot(kind, name, front.name(), pieces.get(0).member(), true);
-    joiner.spot(kind, name, back.name(), pieces.get(pieces.size() - 1).member(), false);
-    joiner.mortiseAcross(front.name(), z - Layout.legBottom(frame), 1);
-    joiner.mortiseAcross(back.name(), z - Layout.legBottom(frame), -1);
+    atFront.spot(kind, name, front.name(), pieces.get(0).member(), true);
+    atBack.spot(kind, name, back.name(), pieces.get(pieces.size() - 1).member(), false);
+    atFront.mortiseAcross(front.name(), z - Layout.legBottom(frame), 1);
+    atBack.mortiseAcross(back.name(), z - Layout.legBottom(frame), -1);
+    atFront.boreEnd(name, 0);
+    atBack.boreEnd(name, length);
     frames.parts.add(new Part(name, kind, rail.wood(), pieces, List.of(), length));
+  }
+
+  private Joiner joiner(EndFrame frame, Rail rail, Joint.Members members, StretcherLine side) {
+    return new Joiner(
+        frames,
+        rail.joint(),
+        members,
+        rail.wood(),
+        frame.leg().wood(),
+        Joiner.Reach.of(frames.bench, frame, rail.centreAt().mm(), rail.depth().mm()),
+        new CrossBores(frames.bench, frame).ofRail(rail, side));
   }
 
   /** A rail that lies over the legs runs on beyond them. */

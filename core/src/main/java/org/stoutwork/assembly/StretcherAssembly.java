@@ -79,6 +79,8 @@ final class StretcherAssembly {
                   at -> sectionAt(at, from, to));
       place(atLeft, left, pieces.get(0), true);
       place(atRight, right, pieces.get(pieces.size() - 1), false);
+      atLeft.boreEnd(name, 0);
+      atRight.boreEnd(name, to - from);
       frames.parts.add(
           new Part(name, PartKind.STRETCHER, stretcher.wood(), pieces, List.of(), to - from));
     }
@@ -181,7 +183,8 @@ final class StretcherAssembly {
           members,
           stretcher.wood(),
           frame.leg().wood(),
-          Joiner.Reach.of(frames.bench, frame, z, depth));
+          Joiner.Reach.of(frames.bench, frame, z, depth),
+          new CrossBores(frames.bench, frame).ofStretcher(stretcher));
     }
 
     private void place(Joiner joiner, EndFrame frame, Piece piece, boolean atStart) {
@@ -191,7 +194,8 @@ final class StretcherAssembly {
         double front = Layout.frontLegY(frame) + frame.leg().across().mm() / 2;
         joiner.spot(PartKind.STRETCHER, name, railName(frame), piece.member(), atStart);
         double at = frames.bench.top().width().mm() / 2 - front;
-        joiner.mortiseThroughRail(railName(frame), at, sign);
+        double lift = z - Layout.railNear(frame, z).centreAt().mm();
+        joiner.mortiseThroughRail(railName(frame), at, sign, lift);
         return;
       }
       LegLines leg = frames.leg(stretcher.line(), index);

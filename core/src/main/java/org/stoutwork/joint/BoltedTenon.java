@@ -1,6 +1,8 @@
 package org.stoutwork.joint;
 
+import java.util.List;
 import org.stoutwork.fastener.Bolt;
+import org.stoutwork.quantity.Length;
 
 /**
  * A stub tenon drawn up by one or two bed bolts that run through the post into a nut in the rail.
@@ -49,6 +51,12 @@ public record BoltedTenon(
     }
   }
 
+  /** Wood beside a bore below which a drill runs out of the tenon, mm; project default. */
+  private static final double LEAST_WALL = 2;
+
+  /** Part of its thickness that a tenon must keep on either side of a bore; project default. */
+  public static final double WALL_SHARE = 0.2;
+
   /** Checks tenon and bolts. */
   public BoltedTenon {
     JointFault.requirePositive("tenon height", height);
@@ -61,6 +69,38 @@ public record BoltedTenon(
           "bolt spacing", spacing, 2 * bolt.diameter(), "two diameters between bolts");
     }
     JointFault.requireAtLeast("preload", preload, 0, "0 for a bolt that may work loose");
+    double bore = bolt.washer().hole();
+    JointFault.requireAtLeast(
+        "tenon thickness",
+        thickness,
+        bore + 2 * LEAST_WALL,
+        "or the bolt's bore of %s cuts it in two; %s leave a quarter of it on either side"
+            .formatted(Length.ofMm(bore), Length.ofMm(usualThickness(bore))));
+  }
+
+  /** Thickness of a tenon twice as thick as its bore, mm. */
+  public static double usualThickness(double bore) {
+    return 2 * bore;
+  }
+
+  /** Diameter of the hole that a bolt runs in, mm. */
+  public double bore() {
+    return bolt.washer().hole();
+  }
+
+  /** Heights of the bolts above the rail's lower edge, mm. */
+  public List<Double> boltHeights(Members members) {
+    double middle = members.railDepth() / 2;
+    return bolts == 1 ? List.of(middle) : List.of(middle - spacing / 2, middle + spacing / 2);
+  }
+
+  /** Distances above the tenon's middle of the bores that run through the tenon, mm. */
+  public List<Double> boreLevers(Members members) {
+    double middle = shoulderBelow + height / 2;
+    return boltHeights(members).stream()
+        .map(bolt -> bolt - middle)
+        .filter(lever -> Math.abs(lever) < (height + bore()) / 2)
+        .toList();
   }
 
   /** Length of bolt between washer and nut, mm. */
@@ -78,8 +118,11 @@ public record BoltedTenon(
     JointFault.requireAtMost(
         "tenon thickness",
         thickness,
-        Math.min(members.postThickness() - 2, members.railThickness()),
-        "the thickness of the rail and of the post with two cheeks");
+        new JointFault.Most(
+            members.postThickness() - 2,
+            "what the %s post leaves with a cheek on either side"
+                .formatted(Length.ofMm(members.postThickness()))),
+        new JointFault.Most(members.railThickness(), "the thickness of the rail"));
     JointFault.requireAtMost(
         "tenon height with the shoulder below",
         height + shoulderBelow,
@@ -94,6 +137,13 @@ public record BoltedTenon(
         spacing,
         members.railDepth() - 2 * bolt.diameter(),
         "the depth of the rail less a diameter beyond each bolt");
+    for (double lever : boreLevers(members)) {
+      JointFault.requireAtLeast(
+          "tenon height",
+          height,
+          2 * Math.abs(lever) + bore(),
+          "or the bore of a bolt runs out at its edge; or put the bolts clear of it");
+    }
     JointFault.requireAtMost(
         "washer diameter",
         bolt.washer().outer(),

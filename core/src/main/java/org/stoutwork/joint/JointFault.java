@@ -56,6 +56,30 @@ public final class JointFault extends IllegalArgumentException {
     }
   }
 
+  /**
+   * A limit of a length and why.
+   *
+   * @param mm the most that is allowed
+   * @param why in words
+   */
+  record Most(double mm, String why) {
+
+    private String words() {
+      return "at most %s, %s".formatted(JointFault.mm(mm), why);
+    }
+  }
+
+  /** Refuses a length above either of two limits; the tighter one is named first. */
+  static void requireAtMost(String part, double value, Most one, Most other) {
+    Most tighter = other.mm() < one.mm() ? other : one;
+    Most wider = other.mm() < one.mm() ? one : other;
+    if (!(value <= tighter.mm())) {
+      String allowed =
+          value <= wider.mm() ? tighter.words() : tighter.words() + "; and " + wider.words();
+      throw new JointFault(part, value, tighter.mm(), mm(value), allowed);
+    }
+  }
+
   /** Refuses a length below its limit. */
   static void requireAtLeast(String part, double value, double limit, String why) {
     if (!(value >= limit)) {

@@ -1,5 +1,7 @@
 package org.stoutwork.joint;
 
+import org.stoutwork.quantity.Length;
+
 /**
  * A through tenon held by a loose wedge (tusk) behind the post, for stretchers that come apart.
  *
@@ -48,8 +50,11 @@ public record LooseWedgeTenon(
     JointFault.requireAtMost(
         "tenon thickness",
         thickness,
-        Math.min(members.postThickness() - 2, members.railThickness()),
-        "the thickness of the rail and of the post with two cheeks");
+        new JointFault.Most(
+            members.postThickness() - 2,
+            "what the %s post leaves with a cheek on either side"
+                .formatted(Length.ofMm(members.postThickness()))),
+        new JointFault.Most(members.railThickness(), "the thickness of the rail"));
     JointFault.requireAtMost(
         "tenon height with the shoulder below",
         height + shoulderBelow,

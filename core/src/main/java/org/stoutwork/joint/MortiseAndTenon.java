@@ -117,11 +117,11 @@ public record MortiseAndTenon(
     JointFault.requireAtMost(
         "tenon thickness",
         mortiseWidth(),
-        members.postThickness() - 2 * Math.abs(offCentre) - 2,
-        "what the %s mm post leaves with a cheek on either side"
-            .formatted(plain(members.postThickness())));
-    JointFault.requireAtMost(
-        "tenon thickness", mortiseWidth(), members.railThickness(), "the thickness of the rail");
+        new JointFault.Most(
+            members.postThickness() - 2 * Math.abs(offCentre) - 2,
+            "what the %s mm post leaves with a cheek on either side"
+                .formatted(plain(members.postThickness()))),
+        new JointFault.Most(members.railThickness(), "the thickness of the rail"));
     JointFault.requireAtMost(
         "tenon height with the shoulder below",
         height + shoulderBelow,

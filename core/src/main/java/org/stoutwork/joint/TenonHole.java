@@ -1,5 +1,8 @@
 package org.stoutwork.joint;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * What a joint takes out of the post's section: so wide across the rail, so deep behind the
  * shoulder.
@@ -15,6 +18,32 @@ public record TenonHole(double width, double height, double depth, double below,
   /** The hole of a joint between two pieces. */
   public static TenonHole of(Joint joint, Joint.Members members) {
     return joint.fold(new Cases(members));
+  }
+
+  /** The hole of a joint, then what goes with it: the groove of a haunch, the bores of bolts. */
+  public static List<TenonHole> all(Joint joint, Joint.Members members) {
+    List<TenonHole> out = new ArrayList<>();
+    out.add(of(joint, members));
+    if (joint instanceof MortiseAndTenon tenon) {
+      tenon.haunch().ifPresent(haunch -> out.add(groove(tenon, haunch, members)));
+    } else if (joint instanceof BoltedTenon bolted) {
+      for (double height : bolted.boltHeights(members)) {
+        out.add(
+            new TenonHole(
+                bolted.bore(), bolted.bore(), members.postDepth(), height - bolted.bore() / 2, 0));
+      }
+    }
+    return List.copyOf(out);
+  }
+
+  private static TenonHole groove(
+      MortiseAndTenon joint, MortiseAndTenon.Haunch haunch, Joint.Members members) {
+    return new TenonHole(
+        joint.mortiseWidth(),
+        haunch.height(),
+        Math.min(haunch.length(), members.postDepth()),
+        joint.shoulderBelow() + joint.height(),
+        joint.offCentre());
   }
 
   private record Cases(Joint.Members members) implements Joint.Cases<TenonHole> {
@@ -37,11 +66,7 @@ public record TenonHole(double width, double height, double depth, double below,
     @Override
     public TenonHole boltedTenon(BoltedTenon joint) {
       return new TenonHole(
-          Math.max(joint.thickness(), joint.bolt().diameter()),
-          joint.height(),
-          joint.length(),
-          joint.shoulderBelow(),
-          0);
+          joint.thickness(), joint.height(), joint.length(), joint.shoulderBelow(), 0);
     }
 
     @Override

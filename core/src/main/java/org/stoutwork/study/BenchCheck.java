@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Weight;
 import org.stoutwork.bench.sketch.BenchSketch;
@@ -13,6 +12,7 @@ import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LooseBench;
 import org.stoutwork.check.TopModels;
 import org.stoutwork.check.caution.Cautions;
+import org.stoutwork.check.joint.BoltsThroughJoints;
 import org.stoutwork.check.joint.GlueClimate;
 import org.stoutwork.check.joint.GlueLines;
 import org.stoutwork.check.joint.JointStrengthCheck;
@@ -27,7 +27,6 @@ import org.stoutwork.check.service.Flatness;
 import org.stoutwork.check.service.Sway;
 import org.stoutwork.check.service.TopSag;
 import org.stoutwork.check.stability.Standing;
-import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.result.BenchResult;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Racking;
@@ -130,6 +129,7 @@ public final class BenchCheck {
     checks.addAll(Standing.all(inquiry));
     checks.add(TopMovement.check(inquiry));
     checks.addAll(EdgeMovement.all(inquiry));
+    BoltsThroughJoints.check(inquiry).ifPresent(checks::add);
     checks.addAll(leftOut(inquiry));
     return new Examination(
         inquiry, result(inquiry, DistinctKeys.of(inquiry, inOrder(checks)), racking));
@@ -157,20 +157,6 @@ public final class BenchCheck {
               Topic.OTHER,
               "only the strength of the pieces that carry it is checked, not how far they and the"
                   + " boards sag"));
-    }
-    boolean bolted =
-        inquiry.at(JointLevel.MEAN).model().joints().stream()
-            .anyMatch(spot -> spot.joint().joint() instanceof BoltedTenon);
-    if (bolted) {
-      out.add(
-          new CheckResult.NotChecked(
-              "bolt-bores",
-              "Bores of bed bolts",
-              "joints",
-              Topic.JOINT,
-              "they are not taken out of the tenons that they run through, nor is the friction of"
-                  + " their draw counted; where a bolt would cross another tenon, draw it before you"
-                  + " bore"));
     }
     out.add(
         new CheckResult.NotChecked(

@@ -13,12 +13,14 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.joint.capacity.JointCapacities;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.setting.Glue;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.JointSetting;
 import org.stoutwork.joint.setting.StrengthFamily;
+import org.stoutwork.working.Line;
 import org.stoutwork.working.Working;
 
 class JointCapacitiesTest {
@@ -216,6 +218,69 @@ class JointCapacitiesTest {
             / one(plain, Samples.PARTIAL, up, glue).capacity();
     assertTrue(gain > 1.2, "gain " + gain);
     assertTrue(other > 1 && other < gain, "other " + other);
+  }
+
+  @Test
+  void the_groove_of_a_haunch_weakens_the_horn_above_it_and_not_the_post_below() {
+    MortiseAndTenon haunched =
+        new MortiseAndTenon(
+            70,
+            15,
+            50,
+            20,
+            0,
+            1,
+            false,
+            Optional.of(new MortiseAndTenon.Haunch(30, 14)),
+            new Fit.Glued());
+    String horn = "horn of the post shearing off";
+    // 40 mm of post above the mortise: (2 · 50 + 15) · 40 less two sides of the groove 14 × 30;
+    // shear strength of the post 2.5 MPa.
+    double up = one(haunched, Samples.PARTIAL, JointForces.inPlane(-300, 0), horn).capacity();
+    assertEquals(2.5 * (115 * 40 - 2 * 14 * 30), up, 1e-9);
+    double down = one(haunched, Samples.PARTIAL, JointForces.inPlane(300, 0), horn).capacity();
+    assertEquals(2.5 * 115 * 300, down, 1e-9);
+  }
+
+  @Test
+  void the_working_of_a_glue_line_says_which_share_of_the_glue_carries() {
+    JointLimit moment =
+        JointCapacities.utilisations(
+                Samples.tenon(new Fit.Glued()),
+                Samples.setting(),
+                Samples.strength(Samples.PARTIAL),
+                FORCES,
+                true)
+            .get(0);
+    assertEquals("glue line under moment", moment.failure());
+    // Tenon 80 × 16 × 50 of a rail 120 × 45: cheeks 8000 mm², edges 1600 and shoulder with end
+    // 5400.
+    assertEquals(8000.0 / 15000, value(moment, "s_x"), 1e-12);
+    assertEquals(7000.0 / 15000, value(moment, "s_e"), 1e-12);
+    assertEquals(0, value(moment, "s_l"), 0);
+  }
+
+  @Test
+  void dowels_in_their_rail_are_the_only_glue_with_the_grain() {
+    DowelledButt butt = TenonProportions.dowelled(Samples.MEMBERS);
+    JointLimit moment =
+        JointCapacities.utilisations(
+                butt, Samples.setting(), Samples.strength(Samples.PARTIAL), FORCES, true)
+            .get(0);
+    double d = butt.dowel().diameter();
+    double along = butt.count() * Math.PI * d * butt.inRail();
+    double crossed = butt.count() * Math.PI * d * butt.inPost();
+    double end = 120 * 45 - butt.count() * Math.PI * d * d / 4;
+    assertEquals(along / (along + crossed + end), value(moment, "s_l"), 1e-12);
+    assertEquals(crossed / (along + crossed + end), value(moment, "s_x"), 1e-12);
+  }
+
+  private static double value(JointLimit limit, String symbol) {
+    return limit.working().lines().stream()
+        .filter(line -> line.text().startsWith(symbol + " = "))
+        .map(line -> ((Line.Calculated) line).value())
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

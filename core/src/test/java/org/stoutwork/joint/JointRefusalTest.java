@@ -33,6 +33,19 @@ class JointRefusalTest {
   }
 
   @Test
+  void a_tenon_too_thick_for_rail_and_leg_names_the_tighter_limit_first() {
+    Joint.Members thinRail = new Joint.Members(120, 27, 70, 30);
+    JointFault fault =
+        assertThrows(
+            JointFault.class, () -> tenon(32, 50, false, new Fit.Glued()).requireFits(thinRail));
+    assertEquals(27, fault.limit());
+    assertEquals(
+        "tenon thickness 32\u00a0mm: at most 27\u00a0mm, the thickness of the rail; and at most"
+            + " 28\u00a0mm, what the 30 mm post leaves with a cheek on either side",
+        fault.getMessage());
+  }
+
+  @Test
   void a_blind_tenon_longer_than_the_leg_is_deep_is_refused() {
     JointFault fault =
         assertThrows(

@@ -100,6 +100,6 @@ class ProportionsTest {
               assertTrue(row.follows(row.least()) && row.follows(row.most()));
               assertFalse(row.follows(row.least() - 0.01));
             });
-    assertEquals(18, Advice.all().size());
+    assertEquals(19, Advice.all().size());
   }
 }

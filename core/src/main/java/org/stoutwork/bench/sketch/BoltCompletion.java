@@ -1,5 +1,6 @@
 package org.stoutwork.bench.sketch;
 
+import java.util.stream.DoubleStream;
 import org.stoutwork.fastener.Bolt;
 import org.stoutwork.fastener.BoltClass;
 import org.stoutwork.fastener.BoltSize;
@@ -15,6 +16,7 @@ import org.stoutwork.quantity.Writing;
 final class BoltCompletion {
 
   private static final double STUB = 15;
+  private static final double LEAST_SHOULDER = 3;
   private static final double KEPT_PRELOAD = 2000;
   private static final double WIDEST_NUT_BEARING = 30;
 
@@ -32,15 +34,11 @@ final class BoltCompletion {
     TenonCompletion tenon = new TenonCompletion(sizes, place, sketch);
     TenonProportions usual = TenonProportions.forRail(place.members());
     double height = tenon.height(usual.height());
-    double thickness = tenon.thickness(1);
     double length = sizes.mm("tenonLength", sketch.tenonLength, STUB, "a usual stub");
     Bolt bolt = bolt();
+    double thickness = thickness(usual.thickness(), bolt.washer().hole());
     int bolts = sizes.count("bolts", sketch.bolts, 1);
-    double spacing =
-        bolts == 2
-            ? sizes.mm(
-                "boltSpacing", sketch.boltSpacing, place.railDepth() / 2, "half of the depth")
-            : 0;
+    double spacing = bolts == 2 ? spacing(height, bolt) : 0;
     return new BoltedTenon(
         height,
         thickness,
@@ -53,8 +51,40 @@ final class BoltCompletion {
         preload().newtons());
   }
 
+  private double thickness(double third, double bore) {
+    double byBore = BoltedTenon.usualThickness(bore);
+    return byBore > third
+        ? sizes.mm("tenonThickness", sketch.tenonThickness, byBore, "twice the bore of its bolt")
+        : sizes.mm("tenonThickness", sketch.tenonThickness, third, "a third of the thinner piece");
+  }
+
+  /** Half of the depth, or closer so that a bore's width of tenon stays beyond each bolt. */
+  private double spacing(double height, Bolt bolt) {
+    double inside = Math.floor(height - 3 * bolt.washer().hole());
+    double half = place.railDepth() / 2;
+    return half <= inside || inside < 2 * bolt.diameter()
+        ? sizes.mm("boltSpacing", sketch.boltSpacing, half, "half of the depth")
+        : sizes.mm(
+            "boltSpacing", sketch.boltSpacing, inside, "a bore's width of tenon beyond each bolt");
+  }
+
+  /** The largest usual bolt that leaves the piece shoulders beside a tenon twice its bore. */
+  private double usualDiameter() {
+    double room = Math.min(place.railThickness(), place.postThickness()) - 2 * LEAST_SHOULDER;
+    return DoubleStream.of(10, 8, 6)
+        .filter(d -> BoltedTenon.usualThickness(HoleFit.CLEARANCE.diameter(d)) <= room)
+        .findFirst()
+        .orElse(6);
+  }
+
   private Bolt bolt() {
-    double diameter = sizes.mm("boltDiameter", sketch.boltDiameter, 10, "a usual bed bolt");
+    double usual = usualDiameter();
+    double diameter =
+        sizes.mm(
+            "boltDiameter",
+            sketch.boltDiameter,
+            usual,
+            usual == 10 ? "a usual bed bolt" : "what a tenon in so thin a piece has room for");
     BoltClass steel =
         sizes.word("boltClass", sketch.boltClass, BoltClass.C4_6, BoltClass::words, "plain steel");
     HoleFit hole =

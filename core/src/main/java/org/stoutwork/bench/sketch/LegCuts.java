@@ -142,16 +142,16 @@ final class LegCuts {
     int inward = side == StretcherLine.FRONT ? 1 : -1;
     List<Bore> out = new ArrayList<>();
     if (frame.topRail().seat() == Seat.BETWEEN) {
-      out.add(rail("the top rail", frame.topRail(), leg, inward));
+      out.addAll(rail("the top rail", frame.topRail(), leg, inward));
     }
-    frame.bottomRail().ifPresent(rail -> out.add(rail("the bottom rail", rail, leg, inward)));
+    frame.bottomRail().ifPresent(rail -> out.addAll(rail("the bottom rail", rail, leg, inward)));
     for (Stretcher stretcher : stretchers) {
       if (stretcher.line() == side) {
         if (i + 1 < frames.size()) {
-          out.add(stretcher(stretcher, leg, 1));
+          out.addAll(stretcher(stretcher, leg, 1));
         }
         if (i > 0) {
-          out.add(stretcher(stretcher, leg, -1));
+          out.addAll(stretcher(stretcher, leg, -1));
         }
       }
     }
@@ -159,31 +159,42 @@ final class LegCuts {
     return out;
   }
 
-  private static Bore rail(String by, Rail rail, Rectangle leg, int inward) {
+  private static List<Bore> rail(String by, Rail rail, Rectangle leg, int inward) {
     double depth = rail.depth().mm();
-    TenonHole cut =
-        TenonHole.of(
-            rail.joint().joint(),
-            new Joint.Members(depth, rail.thickness().mm(), leg.h(), leg.b()));
-    double middle = inward * (leg.h() - cut.depth()) / 2;
-    double low = rail.centreAt().mm() - depth / 2 + cut.below();
-    Hole hole = Hole.about(cut.offset(), middle, cut.width(), cut.depth());
-    return new Bore(by, hole, low, low + cut.height());
+    Joint.Members members = new Joint.Members(depth, rail.thickness().mm(), leg.h(), leg.b());
+    double bottom = rail.centreAt().mm() - depth / 2;
+    return TenonHole.all(rail.joint().joint(), members).stream()
+        .map(
+            cut -> {
+              double middle = inward * (leg.h() - cut.depth()) / 2;
+              Hole hole = Hole.about(cut.offset(), middle, cut.width(), cut.depth());
+              double low = bottom + cut.below();
+              return new Bore(by, hole, low, low + cut.height());
+            })
+        .toList();
   }
 
-  private static Bore stretcher(Stretcher stretcher, Rectangle leg, int way) {
-    TenonHole cut = holeOf(stretcher, leg.b(), leg.h());
-    double middle = way * (leg.b() - cut.depth()) / 2;
-    double low = stretcher.centreAt().mm() - stretcher.endDepthMm() / 2 + cut.below();
-    Hole hole = Hole.about(middle, cut.offset(), cut.depth(), cut.width());
-    return new Bore("the " + stretcher.name(), hole, low, low + cut.height());
+  private static List<Bore> stretcher(Stretcher stretcher, Rectangle leg, int way) {
+    double bottom = stretcher.centreAt().mm() - stretcher.endDepthMm() / 2;
+    return TenonHole.all(stretcher.joint().joint(), members(stretcher, leg.b(), leg.h())).stream()
+        .map(
+            cut -> {
+              double middle = way * (leg.b() - cut.depth()) / 2;
+              Hole hole = Hole.about(middle, cut.offset(), cut.depth(), cut.width());
+              double low = bottom + cut.below();
+              return new Bore("the " + stretcher.name(), hole, low, low + cut.height());
+            })
+        .toList();
+  }
+
+  private static Joint.Members members(
+      Stretcher stretcher, double postDepth, double postThickness) {
+    return new Joint.Members(
+        stretcher.endDepthMm(), stretcher.thickness().mm(), postDepth, postThickness);
   }
 
   private static TenonHole holeOf(Stretcher stretcher, double postDepth, double postThickness) {
-    return TenonHole.of(
-        stretcher.joint().joint(),
-        new Joint.Members(
-            stretcher.endDepthMm(), stretcher.thickness().mm(), postDepth, postThickness));
+    return TenonHole.of(stretcher.joint().joint(), members(stretcher, postDepth, postThickness));
   }
 
   /** The tenons of two bays may not stand in one place; laps and bridles let one piece run on. */

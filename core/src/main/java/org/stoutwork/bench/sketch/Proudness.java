@@ -23,11 +23,11 @@ final class Proudness {
     }
     TenonHole hole = TenonHole.of(joint.joint(), place.members());
     double room = place.railDepth() - hole.below() - hole.height();
-    if (!(proud.mm() < room)) {
+    if (!(proud.mm() <= room)) {
       answers.fault(
           key,
           proud.toString(),
-          "less than %s, or the mortise runs out at the end of the leg: leave more shoulder above the tenon"
+          "at most %s, or the tenon itself stands above the leg: leave more shoulder above the tenon"
               .formatted(Length.ofMm(Math.max(0, room))));
     }
   }

@@ -40,6 +40,7 @@ final class Soundness {
     oneRoom(frames, stretchers);
     if (answers.faults().isEmpty()) {
       new LegCuts(answers, frames, stretchers).check();
+      new BoltsMeeting(answers).check(frames, stretchers);
     }
   }
 

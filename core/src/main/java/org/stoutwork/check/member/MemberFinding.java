@@ -99,10 +99,10 @@ final class MemberFinding {
 
   private void remarks(MemberStrength.Wood wood, Pad pad) {
     if (cut.mortises() == 1) {
-      pad.remark("The section is taken net of the mortise that is cut here.");
+      pad.remark("The section is taken net of the mortise or bore that is cut here.");
     } else if (cut.mortised()) {
       pad.remark(
-          "The section is taken net of the %s mortises that meet here; glued tenons count as holes."
+          "The section is taken net of the %s mortises and bores that meet here; glued tenons count as holes."
               .formatted(cut.mortises()));
     }
     if (Math.abs(wood.factor() - 1) > SHOWN) {
@@ -134,7 +134,7 @@ final class MemberFinding {
   }
 
   private String place(String group) {
-    String net = cut.mortises() > 1 ? ", where mortises meet" : ", at a mortise";
+    String net = cut.mortises() > 1 ? ", where mortises or bores meet" : ", at a mortise";
     return Length.ofMm(Math.rint(cut.at())) + from(group) + (cut.mortised() ? net : "");
   }
 

@@ -24,6 +24,10 @@ public record Advice(
   public static final Advice TENON_THICKNESS =
       row("tenon thickness", "a third of the rail, up to half for bench legs", 0.3, 0.5, Unit.ONE);
 
+  /** Thickness of a stub tenon over the bore of the bolt that runs along it. */
+  public static final Advice BORED_TENON =
+      row("bolted stub tenon", "twice the bore of its bolt or thicker", 2, NO_END, Unit.ONE);
+
   /** Tenon length over post depth, blind. */
   public static final Advice TENON_LENGTH =
       row("tenon length", "two thirds to three quarters of the leg", 0.55, 0.8, Unit.ONE);
@@ -98,6 +102,7 @@ public record Advice(
   public static List<Advice> all() {
     return List.of(
         TENON_THICKNESS,
+        BORED_TENON,
         TENON_LENGTH,
         CHEEK,
         CHEEK_RATIO,

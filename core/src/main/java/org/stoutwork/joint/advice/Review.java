@@ -90,7 +90,9 @@ public final class Review implements Joint.Cases<List<Note>> {
 
   @Override
   public List<Note> boltedTenon(BoltedTenon joint) {
-    List<Note> notes = tenon(joint.height(), joint.thickness(), joint.shoulderBelow());
+    List<Note> notes = new ArrayList<>();
+    notes.add(new Note(Advice.BORED_TENON, joint.thickness() / joint.bore()));
+    notes.add(new Note(Advice.SHOULDER, joint.shoulderBelow()));
     double d = joint.bolt().diameter();
     notes.add(new Note(Advice.BOLT_HOLE, joint.bolt().washer().hole() - d));
     notes.add(new Note(Advice.WASHER, joint.bolt().washer().outer() / d));

@@ -143,13 +143,16 @@ public record TenonProportions(
     return new Bridle(t, 1, corner, new Fit.Glued());
   }
 
-  /** A stub tenon with an M10 bolt of class 4.6 and a barrel nut 16 mm across. */
+  /**
+   * A stub tenon, twice as thick as its bore, with an M10 bolt of class 4.6 and a barrel nut 16 mm
+   * across.
+   */
   public BoltedTenon bolted(Joint.Members members, double preload) {
     double stub = whole(Math.min(20, members.postDepth() / 3));
     double washer = Math.min(34, members.postThickness() - 4);
     return new BoltedTenon(
         height,
-        thickness,
+        Math.max(thickness, BoltedTenon.usualThickness(11)),
         stub,
         shoulder,
         new Bolt(BoltSize.M10, 400, new Washer(washer, 11, 3)),

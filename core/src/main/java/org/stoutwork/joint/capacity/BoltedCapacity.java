@@ -1,5 +1,7 @@
 package org.stoutwork.joint.capacity;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.fastener.lateral.Embedment;
 import org.stoutwork.fastener.placing.Distances;
@@ -8,6 +10,7 @@ import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.bolted.BarrelNut;
 import org.stoutwork.joint.bolted.BedBolt;
+import org.stoutwork.joint.bolted.BoredTenon;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.StrengthFamily;
@@ -50,6 +53,7 @@ final class BoltedCapacity {
         pad -> plug(pad, joint, with));
     shoulder(joint, with);
     edge(joint, with);
+    walls(joint, with);
     if (joint.preload() > 0) {
       with.limits()
           .service(
@@ -63,13 +67,13 @@ final class BoltedCapacity {
     Joint.Members m = with.members();
     new TenonRoot(
             with,
-            joint.height(),
-            joint.thickness(),
+            new BoredTenon(joint.thickness(), joint.height(), joint.bore(), joint.boreLevers(m)),
             joint.length(),
             joint.shoulderBelow(),
             m.railDepth() - joint.height() - joint.shoulderBelow(),
-            joint.thickness())
-        .all(false);
+            joint.thickness(),
+            Optional.empty())
+        .all(false, true);
   }
 
   private static void link(
@@ -130,6 +134,31 @@ final class BoltedCapacity {
             least.freeEdge(),
             Unit.MM,
             least.source());
+  }
+
+  /** A drill wanders, and a thin web splits off as the tenon swells on its bolt. */
+  private static void walls(BoltedTenon joint, Case with) {
+    List<Double> levers = joint.boreLevers(with.members());
+    if (levers.isEmpty()) {
+      return;
+    }
+    with.limits()
+        .rule(
+            "wood beside the bore of a bolt",
+            "tenon",
+            (joint.thickness() - joint.bore()) / 2,
+            BoltedTenon.WALL_SHARE * joint.thickness(),
+            Unit.MM,
+            Source.projectDefault("a fifth of the tenon's thickness on either side of a bore"));
+    double farthest = levers.stream().mapToDouble(Math::abs).max().orElseThrow();
+    with.limits()
+        .rule(
+            "wood above or below the bore of a bolt",
+            "tenon",
+            joint.height() / 2 - farthest - joint.bore() / 2,
+            joint.bore() / 2,
+            Unit.MM,
+            Source.projectDefault("half of the bore up to the tenon's edge"));
   }
 
   private static void shoulder(BoltedTenon joint, Case with) {

@@ -4,6 +4,7 @@ import org.stoutwork.joint.Bridle;
 import org.stoutwork.joint.Fit;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.glue.GlueTurning;
+import org.stoutwork.joint.glue.GrainShares;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.tenon.TenonShear;
@@ -33,7 +34,7 @@ final class BridleCapacity {
     int faces = 2 * joint.count();
     double tongue = joint.thickness() * joint.count();
     if (joint.fit().glued()) {
-      glue(with, faces, m);
+      glue(with, faces, tongue, m);
     }
     boolean carriesMoment = joint.fit().glued() || joint.fit() instanceof Fit.Pegged;
     if (!carriesMoment) {
@@ -96,7 +97,7 @@ final class BridleCapacity {
         .all();
   }
 
-  private static void glue(Case with, int faces, Joint.Members m) {
+  private static void glue(Case with, int faces, double tongues, Joint.Members m) {
     JointForces f = with.forces();
     double a = m.postDepth();
     double b = Math.min(m.railDepth(), 100);
@@ -106,13 +107,23 @@ final class BridleCapacity {
             "glue line",
             f.moment(),
             Unit.N_MM,
-            pad -> GlueTurning.plasticCentred(pad, with.crossedGlue(pad), faces, a, b));
+            pad -> {
+              if (pad.keepsLines()) {
+                GrainShares.bridle(pad, faces, tongues, a, m.railDepth(), m.railThickness());
+              }
+              return GlueTurning.plasticCentred(pad, with.crossedGlue(pad), faces, a, b);
+            });
     with.limits()
         .strength(
             "glue line at its worst corner",
             "glue line",
             Unit.MPA,
-            pad -> GlueTurning.corner(pad, faces, a, b, f.moment(), f.axial(), f.shear()),
+            pad -> {
+              if (pad.keepsLines()) {
+                GrainShares.bridle(pad, faces, tongues, a, m.railDepth(), m.railThickness());
+              }
+              return GlueTurning.corner(pad, faces, a, b, f.moment(), f.axial(), f.shear());
+            },
             with::crossedGlue);
   }
 }

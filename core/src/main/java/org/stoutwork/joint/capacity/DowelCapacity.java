@@ -6,8 +6,10 @@ import org.stoutwork.fastener.lateral.Johansen;
 import org.stoutwork.fastener.lateral.WoodPegYield;
 import org.stoutwork.fastener.placing.Distances;
 import org.stoutwork.joint.DowelledButt;
+import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.bolted.BarrelNut;
 import org.stoutwork.joint.glue.GlueDesign;
+import org.stoutwork.joint.glue.GrainShares;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.StrengthFamily;
@@ -107,6 +109,17 @@ final class DowelCapacity {
     Peg dowel = joint.dowel();
     double ft = GlueDesign.lower(pad, dowel.wood().bendingStrength() * 0.6, 0.16);
     double design = GlueDesign.design(pad, ft, with.family());
+    if (pad.keepsLines()) {
+      Joint.Members m = with.members();
+      GrainShares.dowels(
+          pad,
+          joint.count(),
+          dowel.diameter(),
+          joint.inRail(),
+          joint.inPost(),
+          m.railDepth(),
+          m.railThickness());
+    }
     return pad.take(
         PULL, with.crossedGlue(pad), dowel.diameter(), joint.inRail(), joint.inPost(), design);
   }

@@ -4,6 +4,7 @@ import org.stoutwork.joint.HalfLap;
 import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.glue.GlueTurning;
+import org.stoutwork.joint.glue.GrainShares;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.tenon.Bearing;
@@ -20,7 +21,7 @@ final class LapCapacity {
     Joint.Members m = with.members();
     JointForces f = with.forces();
     if (joint.glued()) {
-      glue(with, m);
+      glue(joint, with, m);
     } else {
       with.limits()
           .strength("dry lap turning freely", "joint", f.moment(), Unit.N_MM, LapCapacity::free);
@@ -93,7 +94,7 @@ final class LapCapacity {
             pad -> TenonShear.rootCapacity(pad, fm, TenonShear.modulus(pad, thickness, depth)));
   }
 
-  private static void glue(Case with, Joint.Members m) {
+  private static void glue(HalfLap joint, Case with, Joint.Members m) {
     JointForces f = with.forces();
     double a = m.postDepth();
     double b = Math.min(m.railDepth(), 100);
@@ -103,14 +104,26 @@ final class LapCapacity {
             "glue line",
             f.moment(),
             Unit.N_MM,
-            pad -> GlueTurning.plasticCentred(pad, with.crossedGlue(pad), 1, a, b));
+            pad -> {
+              shares(pad, joint, m);
+              return GlueTurning.plasticCentred(pad, with.crossedGlue(pad), 1, a, b);
+            });
     with.limits()
         .strength(
             "glue line at its worst corner",
             "glue line",
             Unit.MPA,
-            pad -> GlueTurning.corner(pad, 1, a, b, f.moment(), f.axial(), f.shear()),
+            pad -> {
+              shares(pad, joint, m);
+              return GlueTurning.corner(pad, 1, a, b, f.moment(), f.axial(), f.shear());
+            },
             with::crossedGlue);
+  }
+
+  private static void shares(Pad pad, HalfLap joint, Joint.Members m) {
+    if (pad.keepsLines()) {
+      GrainShares.lap(pad, joint.railPart(), m.postDepth(), m.railDepth(), m.railThickness());
+    }
   }
 
   static void housing(Housing joint, Case with) {

@@ -1,7 +1,9 @@
 package org.stoutwork.joint.capacity;
 
+import java.util.Optional;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
+import org.stoutwork.joint.bolted.BoredTenon;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.peg.Relish;
 import org.stoutwork.joint.setting.JointForces;
@@ -59,13 +61,13 @@ final class LooseWedgeCapacity {
     locking(joint, with);
     new TenonRoot(
             with,
-            joint.height(),
-            joint.thickness(),
+            BoredTenon.sound(joint.thickness(), joint.height()),
             m.postDepth(),
             joint.shoulderBelow(),
             above,
-            joint.thickness())
-        .all(false);
+            joint.thickness(),
+            Optional.empty())
+        .all(false, false);
   }
 
   private static void wedge(LooseWedgeTenon joint, Case with) {

@@ -78,6 +78,7 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
   void all() {
     if (!fit.glued()) {
       yielding();
+      lifting();
       couple();
       relish();
       places();
@@ -143,6 +144,19 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
     with.limits()
         .strength(
             "pegs yielding in double shear", "peg", with.forces().tension(), Unit.N, this::allPegs);
+  }
+
+  /** Above an open mortise only the pegs hold the rail down. */
+  private void lifting() {
+    if (with.setting().openAbove()) {
+      with.limits()
+          .strength(
+              "pegs holding the rail down in its open mortise",
+              "peg",
+              Math.max(0, -with.forces().shear()),
+              Unit.N,
+              this::allPegs);
+    }
   }
 
   private void couple() {

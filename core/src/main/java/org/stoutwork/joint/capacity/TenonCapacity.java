@@ -3,7 +3,10 @@ package org.stoutwork.joint.capacity;
 import org.stoutwork.joint.Fit;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.bolted.BoredTenon;
+import org.stoutwork.joint.bolted.CrossedTenon;
 import org.stoutwork.joint.glue.GlueTurning;
+import org.stoutwork.joint.glue.GrainShares;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.JointSetting;
@@ -40,6 +43,28 @@ final class TenonCapacity {
           .where("R_O", "of one", Unit.MM3)
           .as("n*R_O")
           .source(Source.derived("geometry"));
+
+  private static final Formula CHEEKS_LEFT =
+      Formula.define("A_g")
+          .meaning("area of cheeks less the bore of a bolt that crosses them")
+          .unit(Unit.MM2)
+          .where("A_0", "area before", Unit.MM2)
+          .where("n", "number of tenons", Unit.ONE)
+          .where("D", "bore", Unit.MM)
+          .as("A_0 - 2*n*π*D^2/4")
+          .source(Source.derived("geometry"));
+
+  private static final Formula ARMS_LEFT =
+      Formula.define("R")
+          .meaning("sum of distances less that of a bore that crosses the cheeks")
+          .unit(Unit.MM3)
+          .where("R_0", "sum before", Unit.MM3)
+          .where("n", "number of tenons", Unit.ONE)
+          .where("D", "bore", Unit.MM)
+          .where("x", "distance of the bore from the shoulder", Unit.MM)
+          .where("y", "height of the bore above the rail's pressed edge", Unit.MM)
+          .as("R_0 - 2*n*π*D^2/4*sqrt(x^2 + y^2)")
+          .source(Source.derived("geometry: the middle of the bore for all of it"));
 
   private static final Formula TOGETHER =
       Formula.define("u_g")
@@ -88,13 +113,14 @@ final class TenonCapacity {
     shoulder();
     new TenonRoot(
             with,
-            joint.height(),
-            joint.thickness() * joint.count(),
+            BoredTenon.sound(joint.thickness() * joint.count(), joint.height()),
             length,
             joint.shoulderBelow(),
             joint.shoulderAbove(members),
-            joint.mortiseWidth())
-        .all(!held && !(joint.fit() instanceof Fit.Pegged));
+            joint.mortiseWidth(),
+            joint.haunch())
+        .all(!held && !(joint.fit() instanceof Fit.Pegged), true);
+    lifting(held);
     splitting(held);
     if (with.post().fT90() > 0) {
       cheeks();
@@ -117,7 +143,9 @@ final class TenonCapacity {
   }
 
   private double shoulderPressed() {
-    return forces.moment() >= 0 ? joint.shoulderBelow() : joint.shoulderAbove(members);
+    return forces.moment() >= 0
+        ? joint.shoulderBelow()
+        : Math.max(0, joint.shoulderAbove(members) - with.setting().proud());
   }
 
   private double arms(Pad pad) {
@@ -136,15 +164,44 @@ final class TenonCapacity {
                     ShoulderTurning.armsHaunched(
                         pad, length, glued, s, x.length(), x.height(), forces.moment() >= 0))
             .orElseGet(() -> ShoulderTurning.arms(pad, length, s, s + glued));
-    return pad.take(ALL_ARMS, joint.count(), one);
+    double all = pad.take(ALL_ARMS, joint.count(), one);
+    for (CrossedTenon.Slot slot : crossed().slots()) {
+      double middle = forces.moment() >= 0 ? slot.middle() : -slot.middle();
+      double up = s + joint.height() / 2 + middle;
+      all = pad.take(ARMS_LEFT, all, joint.count(), slot.size(), slot.fromShoulder(), up);
+    }
+    return Math.max(0, all);
+  }
+
+  private CrossedTenon crossed() {
+    return CrossedTenon.of(
+        joint.thickness(), joint.height(), joint.shoulderBelow(), length, with.setting().crossed());
   }
 
   private double momentCapacity(Pad pad) {
+    if (pad.keepsLines()) {
+      shares(pad);
+    }
     return GlueTurning.plastic(pad, with.crossedGlue(pad), arms(pad));
+  }
+
+  private void shares(Pad pad) {
+    GrainShares.tenon(
+        pad,
+        joint.count(),
+        joint.height(),
+        joint.thickness(),
+        length,
+        members.railDepth(),
+        members.railThickness(),
+        joint.through());
   }
 
   private double pullCapacity(Pad pad) {
     double area = pad.take(ALL_CHEEKS, joint.count(), ShoulderTurning.area(pad, glued, length));
+    for (CrossedTenon.Slot slot : crossed().slots()) {
+      area = pad.take(CHEEKS_LEFT, area, joint.count(), slot.size());
+    }
     return Splitting.gluePull(pad, with.crossedGlue(pad), area);
   }
 
@@ -165,7 +222,12 @@ final class TenonCapacity {
             "glue line",
             forces.tension(),
             Unit.N,
-            this::pullCapacity);
+            pad -> {
+              if (pad.keepsLines()) {
+                shares(pad);
+              }
+              return pullCapacity(pad);
+            });
   }
 
   private void glueTogether() {
@@ -253,7 +315,32 @@ final class TenonCapacity {
             "post",
             forces.shearAcross(),
             Unit.N,
-            pad -> Splitting.cheeks(pad, with.post().fT90(), joint.cheek(members), joint.height()));
+            pad ->
+                with.setting().openAbove()
+                    ? Splitting.openCheeks(
+                        pad, with.post().fT90(), joint.cheek(members), joint.height())
+                    : Splitting.cheeks(
+                        pad, with.post().fT90(), joint.cheek(members), joint.height()));
+  }
+
+  /** Above an open mortise no wood of the post holds the rail down: glue must, or pegs. */
+  private void lifting(boolean held) {
+    if (!with.setting().openAbove() || (joint.fit() instanceof Fit.Pegged && !held)) {
+      return;
+    }
+    with.limits()
+        .strength(
+            "rail lifting out of its open mortise",
+            "joint",
+            Math.max(0, -forces.shear()),
+            Unit.N,
+            pad -> {
+              if (held) {
+                return pullCapacity(pad);
+              }
+              pad.remark("Nothing holds a dry tenon down in a mortise that is open above.");
+              return 0;
+            });
   }
 
   private void splitting(boolean held) {

@@ -1,5 +1,9 @@
 package org.stoutwork.joint.capacity;
 
+import java.util.Optional;
+import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.bolted.BoredTenon;
+import org.stoutwork.joint.bolted.CrossedTenon;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.tenon.Bearing;
@@ -14,21 +18,25 @@ import org.stoutwork.working.Pad;
  * What any tenon must carry as bare wood, as if its glue had failed: shear with the shoulder as a
  * notch, bending and tension at the root, edges in the mortise, the post's horn.
  *
- * @param height of the tenon
- * @param thickness of all tenons together
+ * @param tenon height, thickness of all tenons together, and the bores that run along it
  * @param length in the post
  * @param below shoulder below
  * @param above shoulder above
  * @param mortise width of the mortise
+ * @param haunch above the tenon, if any
  */
 record TenonRoot(
     Case with,
-    double height,
-    double thickness,
+    BoredTenon tenon,
     double length,
     double below,
     double above,
-    double mortise) {
+    double mortise,
+    Optional<MortiseAndTenon.Haunch> haunch) {
+
+  private static final String NO_FRICTION =
+      "The friction of the shoulder that the bolts draw up is not counted: as the wood dries their"
+          + " draw is lost, and the tenon carries by itself.";
 
   private static final Formula ROOT =
       Formula.define("u")
@@ -41,6 +49,20 @@ record TenonRoot(
           .where("f_m", "bending strength", Unit.MPA)
           .where("f_t", "tension strength", Unit.MPA)
           .as("6*M_y/(t*h^2*f_m) + 6*M_z/(h*t^2*f_m) + N/(t*h*f_t)")
+          .source(Source.derived("beam theory; stresses added"));
+
+  private static final Formula NET_ROOT =
+      Formula.define("u")
+          .meaning("bending both ways and tension at the root, less the bores")
+          .where("M_y", "moment in the plane of the frame", Unit.N_MM)
+          .where("M_z", "moment across it", Unit.N_MM)
+          .where("N", "pull", Unit.N)
+          .where("W_y", "net section modulus up and down", Unit.MM3)
+          .where("W_z", "net section modulus sideways", Unit.MM3)
+          .where("A_n", "net area", Unit.MM2)
+          .where("f_m", "bending strength", Unit.MPA)
+          .where("f_t", "tension strength", Unit.MPA)
+          .as("M_y/(W_y*f_m) + M_z/(W_z*f_m) + N/(A_n*f_t)")
           .source(Source.derived("beam theory; stresses added"));
 
   private static final Formula SIDE =
@@ -64,16 +86,36 @@ record TenonRoot(
           .as("f_v*a^2*b^2/(3*a + 1.8*b)")
           .source(Source.fromMemory("Roark's Formulas", "torsion of a rectangle"));
 
-  /** All limits; the whole moment goes through the root where nothing else carries it. */
-  void all(boolean bareMoment) {
+  private double height() {
+    return tenon.height();
+  }
+
+  private double thickness() {
+    return tenon.thickness();
+  }
+
+  /**
+   * All limits.
+   *
+   * @param bareMoment whether the whole moment goes through the root, as nothing else carries it
+   * @param heldDown whether something else than the post's horn keeps the rail from lifting out of
+   *     a mortise that is open above
+   */
+  void all(boolean bareMoment, boolean heldDown) {
     JointForces f = with.forces();
     double moment = bareMoment ? Math.abs(f.moment()) : 0;
     shear(f);
     bending(f, moment);
     edges(f, moment);
     twist(f);
+    CrossedTenon crossed =
+        CrossedTenon.of(thickness(), height(), below, length, with.setting().crossed());
+    if (crossed.crossed()) {
+      new CrossingBolts(with, crossed, length).all(moment);
+    }
     double beyond = f.shear() >= 0 ? with.setting().postBelow() : with.setting().postAbove();
-    if (Double.isFinite(beyond)) {
+    boolean open = heldDown && f.shear() < 0 && with.setting().openAbove();
+    if (Double.isFinite(beyond) && !open) {
       horn(f, beyond);
     }
   }
@@ -86,16 +128,27 @@ record TenonRoot(
             "tenon",
             f.shear(),
             Unit.N,
-            pad ->
-                TenonShear.capacity(
-                    pad, with.family(), with.rail().fV(), thickness, height, shoulder, length));
+            pad -> {
+              double counted = tenon.shearThickness(pad);
+              if (tenon.bored()) {
+                pad.remark(NO_FRICTION);
+              }
+              return TenonShear.capacity(
+                  pad, with.family(), with.rail().fV(), counted, height(), shoulder, length);
+            });
     with.limits()
         .strength(
             "tenon shear across the frame",
             "tenon",
             f.shearAcross(),
             Unit.N,
-            pad -> pad.take(SIDE, with.rail().fV(), TenonShear.CRACKED, thickness, height));
+            pad ->
+                pad.take(
+                    SIDE,
+                    with.rail().fV(),
+                    TenonShear.CRACKED,
+                    thickness(),
+                    tenon.shearHeight(pad)));
   }
 
   private void bending(JointForces f, double moment) {
@@ -109,29 +162,36 @@ record TenonRoot(
               double mz =
                   Math.abs(f.momentVertical())
                       + TenonShear.rootMoment(pad, Math.abs(f.shearAcross()), length / 2);
-              return pad.take(
-                  ROOT,
-                  my,
-                  mz,
-                  f.tension(),
-                  thickness,
-                  height,
-                  with.rail().fM(),
-                  with.rail().fT0());
+              return atRoot(pad, my, mz, f.tension());
             },
             pad -> 1);
   }
 
+  private double atRoot(Pad pad, double my, double mz, double pull) {
+    double fm = with.rail().fM();
+    double ft = with.rail().fT0();
+    if (!tenon.bored()) {
+      return pad.take(ROOT, my, mz, pull, thickness(), height(), fm, ft);
+    }
+    BoredTenon.Root net = tenon.root(pad);
+    return pad.take(NET_ROOT, my, mz, pull, net.upright(), net.sideways(), net.area(), fm, ft);
+  }
+
   private void twist(JointForces f) {
-    double large = Math.max(height, thickness);
-    double small = Math.min(height, thickness);
     with.limits()
         .strength(
             "tenon twisting off",
             "tenon",
             f.torsion(),
             Unit.N_MM,
-            pad -> pad.take(TWIST, with.rail().fV(), large, small));
+            pad -> {
+              double high = tenon.twistHeight(pad);
+              return pad.take(
+                  TWIST,
+                  with.rail().fV(),
+                  Math.max(high, thickness()),
+                  Math.min(high, thickness()));
+            });
   }
 
   private void edges(JointForces f, double moment) {
@@ -145,11 +205,11 @@ record TenonRoot(
   }
 
   private double pressure(Pad pad, JointForces f, double moment) {
-    double even = Bearing.fromForce(pad, Math.abs(f.shear()), thickness, length);
+    double even = Bearing.fromForce(pad, Math.abs(f.shear()), thickness(), length);
     if (moment == 0) {
       return even;
     }
-    return Bearing.both(pad, even, Bearing.fromMoment(pad, moment, thickness, length));
+    return Bearing.both(pad, even, Bearing.fromMoment(pad, moment, thickness(), length));
   }
 
   private void horn(JointForces f, double beyond) {
@@ -159,6 +219,18 @@ record TenonRoot(
             "post",
             f.shear(),
             Unit.N,
-            pad -> Splitting.horn(pad, length, mortise, beyond, with.post().fV()));
+            pad -> {
+              double fv = with.post().fV();
+              return f.shear() < 0 && haunch.isPresent()
+                  ? Splitting.groovedHorn(
+                      pad,
+                      length,
+                      mortise,
+                      beyond,
+                      haunch.get().length(),
+                      haunch.get().height(),
+                      fv)
+                  : Splitting.horn(pad, length, mortise, beyond, fv);
+            });
   }
 }

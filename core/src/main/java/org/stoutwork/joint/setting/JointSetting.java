@@ -1,5 +1,6 @@
 package org.stoutwork.joint.setting;
 
+import java.util.List;
 import org.stoutwork.joint.Joint;
 
 /**
@@ -14,6 +15,8 @@ import org.stoutwork.joint.Joint;
  * @param postAbove wood of the post above the mortise, mm; unlimited if the post runs on
  * @param postBelow wood of the post below the mortise, mm; unlimited if the post runs on
  * @param angle between the rail's axis and the grain of the post, degrees, 90 if square
+ * @param crossed bores of bolts that run through the post across the rail
+ * @param proud how far the rail's upper edge stands above the end of the post, mm
  */
 public record JointSetting(
     Joint.Members members,
@@ -24,10 +27,31 @@ public record JointSetting(
     Glue glue,
     double postAbove,
     double postBelow,
-    double angle) {
+    double angle,
+    List<CrossBore> crossed,
+    double proud) {
+
+  /** A joint that no bolt of another joint crosses, its rail not proud of the post. */
+  public JointSetting(
+      Joint.Members members,
+      FaceGrain postFace,
+      FaceGrain railDepth,
+      TimberStiffness rail,
+      TimberStiffness post,
+      Glue glue,
+      double postAbove,
+      double postBelow,
+      double angle) {
+    this(members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, List.of(), 0);
+  }
 
   /** Checks distance and angle. */
   public JointSetting {
+    crossed = List.copyOf(crossed);
+    if (!(proud >= 0)) {
+      throw new IllegalArgumentException(
+          "a rail stands 0 mm or more above the post's end; it was %s mm".formatted(proud));
+    }
     if (!(postAbove >= 0 && postBelow >= 0)) {
       throw new IllegalArgumentException(
           "wood beyond the mortise cannot be less than 0 mm; it was %s above, %s below"
@@ -37,6 +61,23 @@ public record JointSetting(
       throw new IllegalArgumentException(
           "rail and post must meet at more than 30° and at most 90°; the angle was " + angle);
     }
+  }
+
+  /** The same with the rail's upper edge so much above the end of the post. */
+  public JointSetting leftProud(double mm) {
+    return new JointSetting(
+        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, crossed, mm);
+  }
+
+  /** Whether the mortise is open at the post's upper end: no wood is left above it. */
+  public boolean openAbove() {
+    return postAbove <= 0;
+  }
+
+  /** The same with bolts of other joints through the post. */
+  public JointSetting crossedBy(List<CrossBore> bores) {
+    return new JointSetting(
+        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, bores, proud);
   }
 
   /** A square joint in the length of a post, in PVA, rings unknown. */

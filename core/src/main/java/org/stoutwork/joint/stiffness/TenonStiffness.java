@@ -75,6 +75,11 @@ final class TenonStiffness {
         members.railThickness());
   }
 
+  /** Shoulder above the tenon that meets the post. */
+  private double above() {
+    return Math.max(0, joint.shoulderAbove(members) - setting.proud());
+  }
+
   private ShoulderSpring.Pressed shoulder(double width) {
     return ShoulderSpring.of(
         pad,
@@ -89,7 +94,7 @@ final class TenonStiffness {
   private JointStiffness glued() {
     double ck = cheeks();
     double below = shoulder(joint.shoulderBelow()).rotation();
-    double above = shoulder(joint.shoulderAbove(members)).rotation();
+    double above = shoulder(above()).rotation();
     double weaker = Math.min(below, above);
     double stronger = Math.max(below, above);
     Range inPlane =
@@ -139,7 +144,12 @@ final class TenonStiffness {
         setting.rail().eL());
   }
 
+  /** Edges press at the upper and lower ends of the mortise; an open one has no upper end. */
   private double edges() {
+    if (setting.openAbove()) {
+      pad.remark("The mortise is open at the end of the post: the tenon's edges hold nothing.");
+      return 0;
+    }
     return TenonSpring.dry(
         pad,
         joint.count(),
@@ -198,7 +208,7 @@ final class TenonStiffness {
   }
 
   private double closedAsIfGlued() {
-    double wider = Math.max(joint.shoulderBelow(), joint.shoulderAbove(members));
+    double wider = Math.max(joint.shoulderBelow(), above());
     return cheeks() + shoulder(wider).rotation();
   }
 
@@ -207,7 +217,7 @@ final class TenonStiffness {
     double density = Slip.density(pad, fit.peg().wood().density(), setting.post().meanDensity());
     double one = PegSpring.pulled(pad, fit.peg(), joint.thickness(), cheek, density);
     double pegs = fit.pegs() * joint.count() * one;
-    double narrower = Math.min(joint.shoulderBelow(), joint.shoulderAbove(members));
+    double narrower = Math.min(joint.shoulderBelow(), above());
     ShoulderSpring.Pressed pressed = shoulder(narrower);
     double opened = PegSpring.rotation(pad, pressed.lever(), pegs, pressed.bearing());
     double k = PEG_AND_EDGES * (opened + edges());

@@ -51,6 +51,18 @@ public final class Splitting {
           .as("(2*l + t)*a_e")
           .source(Source.derived("geometry"));
 
+  private static final Formula GROOVED_AREA =
+      Formula.define("A_h")
+          .meaning("three planes on which the post's end shears off, less the groove of the haunch")
+          .unit(Unit.MM2)
+          .where("l", "mortise depth", Unit.MM)
+          .where("t", "mortise width", Unit.MM)
+          .where("a_e", "wood beyond the mortise", Unit.MM)
+          .where("l_h", "depth of the haunch", Unit.MM)
+          .where("h_h", "height of the haunch", Unit.MM)
+          .as("(2*l + t)*a_e - 2*l_h*min(h_h, a_e)")
+          .source(Source.derived("geometry"));
+
   private static final Formula HORN =
       Formula.define("F_h")
           .meaning("force that shears off the post's end")
@@ -70,6 +82,17 @@ public final class Splitting {
           .where("h", "mortise height", Unit.MM)
           .as("k_vol*f_t90*c*(h + 2*c)")
           .source(Source.derived("statics: stressed height grows by the cheek on either side"));
+
+  private static final Formula OPEN_CHEEKS =
+      Formula.define("F_t")
+          .meaning("force that pulls the cheeks of an open mortise apart across the grain")
+          .unit(Unit.N)
+          .where("k_vol", "size factor, 1 for solid timber", Unit.ONE)
+          .where("f_t90", "tension strength across the grain", Unit.MPA)
+          .where("c", "cheek thickness", Unit.MM)
+          .where("h", "mortise height", Unit.MM)
+          .as("k_vol*f_t90*c*(h + c)")
+          .source(Source.derived("statics: stressed height grows by the cheek below only"));
 
   private static final Formula STRESS =
       Formula.define("σ_{t,90}")
@@ -123,9 +146,20 @@ public final class Splitting {
     return pad.take(HORN_AREA, l, t, beyond);
   }
 
+  /** Force that shears off the post's end, into which the groove of a haunch is cut, N. */
+  public static double groovedHorn(
+      Pad pad, double l, double t, double beyond, double lh, double hh, double fv) {
+    return pad.take(HORN, fv, pad.take(GROOVED_AREA, l, t, beyond, lh, hh));
+  }
+
   /** Force that shears off the post's end, N. */
   public static double horn(Pad pad, double l, double t, double beyond, double fv) {
     return pad.take(HORN, fv, hornArea(pad, l, t, beyond));
+  }
+
+  /** Force that pulls the cheeks of a mortise apart that is open at the post's end, N. */
+  public static double openCheeks(Pad pad, double ft90, double cheek, double h) {
+    return pad.take(OPEN_CHEEKS, 1, ft90, cheek, h);
   }
 
   /** Force that pulls the cheeks apart, N. */

@@ -313,4 +313,35 @@ class BenchFaultsTest {
     assertTrue(
         model.frame().nodes().keySet().stream().filter(n -> n.contains("leg at 170")).count() >= 2);
   }
+
+  /** Rail and stretcher both bolted into the legs, the stretcher's upper edge at a height. */
+  private static BenchSketch boltedBothWays(double stretcherTop) {
+    return Benches.ordinary()
+        .everyEndFrame(
+            f -> f.bottomRail(r -> r.joint(j -> j.kind(JointKind.BED_BOLT).boltDiameter(mm(8)))))
+        .stretcher(
+            s ->
+                s.name("front beam")
+                    .thickness(mm(40))
+                    .depth(mm(96))
+                    .topEdgeAt(mm(stretcherTop))
+                    .joint(j -> j.kind(JointKind.BED_BOLT).boltDiameter(mm(10))));
+  }
+
+  @Test
+  void bolts_that_meet_in_a_leg_are_refused_with_their_distance() {
+    // Bolt of the stretcher at 211 - 48 = 163 mm, of the rail at 154 mm; bores 11 and 9 mm.
+    List<String> lines = lines(boltedBothWays(211));
+    assertEquals(1, lines.size(), lines.toString());
+    assertTrue(lines.get(0).contains("a bolt of the front beam at 163 mm"), lines.get(0));
+    assertTrue(lines.get(0).contains("bottom rail at 154 mm"), lines.get(0));
+    assertTrue(lines.get(0).contains("9 mm apart"), lines.get(0));
+    assertTrue(lines.get(0).contains("at least 15 mm apart"), lines.get(0));
+    assertTrue(lines.get(0).contains("up or down by 6 mm"), lines.get(0));
+  }
+
+  @Test
+  void bolts_one_above_the_other_are_allowed() throws UnsoundBench {
+    boltedBothWays(218).complete(Benches.WOODS);
+  }
 }

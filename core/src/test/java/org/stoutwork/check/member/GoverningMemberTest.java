@@ -98,4 +98,75 @@ class GoverningMemberTest {
         legCuts(600).stream().filter(Cut::mortised).mapToDouble(Cut::area).min().orElseThrow();
     assertTrue(meeting.area() < alone);
   }
+
+  /** Rail 96 deep from 679 to 775, one bolt of 11 mm bore at mid-depth, tenon 22 × 64, 15 long. */
+  private static List<Cut> boltedCuts(String part) {
+    BenchSketch sketch =
+        Benches.ordinary()
+            .stretcher(
+                s ->
+                    s.name("front beam")
+                        .thickness(mm(40))
+                        .depth(mm(96))
+                        .topEdgeAt(mm(775))
+                        .joint(
+                            j ->
+                                j.kind(JointKind.BED_BOLT)
+                                    .tenonThickness(mm(22))
+                                    .tenonHeight(mm(64))
+                                    .tenonLength(mm(15))
+                                    .boltDiameter(mm(10))
+                                    .nutFromEnd(mm(58))));
+    Inquiry inquiry = new Inquiry(Benches.complete(sketch), Benches.TABLES);
+    return Cuts.of(inquiry.at(JointLevel.MEAN).model()).stream()
+        .filter(cut -> cut.part().name().equals(part))
+        .toList();
+  }
+
+  @Test
+  void the_bore_of_a_bed_bolt_is_taken_out_of_the_leg_beside_mortise_and_tenon_of_others() {
+    // The leg is 92 along the bench: stub mortise 22 × 15, then the bore of 11 through what is
+    // left.
+    double stub = 22 * 15 + 11 * (92 - 15);
+    double most =
+        boltedCuts("left front leg").stream()
+            .filter(c -> c.mortises() >= 2)
+            .mapToDouble(Cut::area)
+            .max()
+            .orElseThrow();
+    assertTrue(most <= 92 * 76 - stub + 1e-9, "left " + most);
+  }
+
+  @Test
+  void a_bolted_piece_is_looked_at_net_of_its_bore_and_of_the_hole_for_its_nut() {
+    List<Double> areas =
+        boltedCuts("front beam").stream().filter(c -> c.at() == 0).map(Cut::area).sorted().toList();
+    // 40 × 96 less a nut of 16 mm across a thousandth less than the thickness, or a bore of 11 ×
+    // 11.
+    assertEquals(2, areas.size());
+    assertEquals(40 * 96 - 16 * 39.96, areas.get(0), 1e-9);
+    assertEquals(40 * 96 - 121, areas.get(1), 1e-9);
+  }
+
+  @Test
+  void a_leg_is_looked_at_where_the_groove_of_a_haunch_is_cut_too() {
+    BenchSketch sketch =
+        Benches.ordinary()
+            .everyEndFrame(
+                f ->
+                    f.topRail(
+                        r ->
+                            r.joint(
+                                j ->
+                                    j.kind(JointKind.HAUNCHED_TENON)
+                                        .tenonThickness(mm(14))
+                                        .haunchHeight(mm(27))
+                                        .haunchLength(mm(13)))));
+    Inquiry inquiry = new Inquiry(Benches.complete(sketch), Benches.TABLES);
+    // Leg 92 × 76 less a groove 14 wide and 13 deep.
+    assertTrue(
+        Cuts.of(inquiry.at(JointLevel.MEAN).model()).stream()
+            .filter(cut -> cut.part().name().equals("right back leg"))
+            .anyMatch(cut -> Math.abs(cut.area() - (92 * 76 - 14 * 13)) < 1e-6));
+  }
 }

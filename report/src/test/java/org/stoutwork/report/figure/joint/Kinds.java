@@ -68,10 +68,10 @@ final class Kinds {
     Bolt bolt = new Bolt(BoltSize.M10, 400, new Washer(34, 11, 3));
     out.put(
         "bolted tenon",
-        new BoltedTenon(93, 15, 23, 18, bolt, 2, 47, new BoltedTenon.Nut(16, 31, 62, true), 1900));
+        new BoltedTenon(93, 25, 23, 18, bolt, 2, 47, new BoltedTenon.Nut(16, 31, 62, true), 1900));
     out.put(
         "bolted tenon with a slot for its nut",
-        new BoltedTenon(88, 14, 21, 22, bolt, 1, 0, new BoltedTenon.Nut(24, 12, 57, false), 0));
+        new BoltedTenon(88, 26, 21, 22, bolt, 1, 0, new BoltedTenon.Nut(24, 12, 57, false), 0));
     out.put("loose-wedge tenon", new LooseWedgeTenon(69, 24, 31, 46, 18, 11, 7));
     out.put("half-lap", new HalfLap(20, true, false));
     out.put(
