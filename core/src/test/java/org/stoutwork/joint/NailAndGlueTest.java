@@ -22,6 +22,7 @@ import org.stoutwork.joint.glue.GlueDesign;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.screwed.NailCapacity;
 import org.stoutwork.joint.screwed.Nailing;
+import org.stoutwork.joint.screwed.RowForces;
 import org.stoutwork.joint.setting.GlueClass;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.joint.setting.TimberStrength;
@@ -37,7 +38,8 @@ class NailAndGlueTest {
   private static JointLimit limit(
       StrengthFamily family, double d, double length, boolean end, double pilot, String failure) {
     Nailing nailing = new Nailing(new Nail(d, length, 2 * d, 600), 11, WOOD, WOOD, end, pilot);
-    return NailCapacity.utilisations(nailing, family, 60, 90, true).stream()
+    return NailCapacity.utilisations(nailing, family, RowForces.one(60, 90), Optional.empty(), true)
+        .stream()
         .filter(l -> l.failure().equals(failure))
         .findFirst()
         .orElseThrow();

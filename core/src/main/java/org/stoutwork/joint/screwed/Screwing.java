@@ -19,6 +19,7 @@ import org.stoutwork.working.Pad;
  * @param pointAngle the same on the point side
  * @param endGrain whether the thread sits in end grain
  * @param hole diameter or length of slot in the head-side piece, mm
+ * @param pilot diameter of the hole drilled for the thread, mm; 0 for none
  */
 public record Screwing(
     Fastener screw,
@@ -28,7 +29,9 @@ public record Screwing(
     double headAngle,
     double pointAngle,
     boolean endGrain,
-    double hole) {
+    double hole,
+    double pilot)
+    implements Fastening {
 
   /** Checks that the screw reaches into the second piece. */
   public Screwing {
@@ -45,6 +48,11 @@ public record Screwing(
       throw new IllegalArgumentException(
           "a hole of %s mm does not let a core of %s mm pass".formatted(hole, root(screw)));
     }
+    if (!(pilot >= 0 && pilot <= screw.diameter())) {
+      throw new IllegalArgumentException(
+          "a hole of %s mm does not hold a %s: at most its diameter, 0 for none"
+              .formatted(pilot, screw.title()));
+    }
   }
 
   private static double length(Fastener screw) {
@@ -60,9 +68,25 @@ public record Screwing(
     return root(screw);
   }
 
+  @Override
+  public Fastener fastener() {
+    return screw;
+  }
+
+  @Override
+  public String word() {
+    return "screw";
+  }
+
   /** Length in the point-side piece with the tip, mm. */
-  public double penetration() {
+  @Override
+  public double reach() {
     return length(screw) - headThickness;
+  }
+
+  @Override
+  public boolean drilled() {
+    return pilot > 0;
   }
 
   /** Length of thread in the point-side piece without the tip, mm. */
@@ -70,7 +94,7 @@ public record Screwing(
     double tip = screw instanceof CoachScrew coach ? coach.tip() : screw.diameter();
     double thread =
         screw instanceof CoachScrew coach ? coach.thread() : ((WoodScrew) screw).thread() - tip;
-    return Math.max(0, Math.min(thread, penetration() - tip));
+    return Math.max(0, Math.min(thread, reach() - tip));
   }
 
   /** Slip modulus of the screw in use, N/mm. */
