@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -38,7 +39,7 @@ class NailAndGlueTest {
   private static JointLimit limit(
       StrengthFamily family, double d, double length, boolean end, double pilot, String failure) {
     Nailing nailing = new Nailing(new Nail(d, length, 2 * d, 600), 11, WOOD, WOOD, end, pilot);
-    return NailCapacity.utilisations(nailing, family, RowForces.one(60, 90), Optional.empty(), true)
+    return NailCapacity.utilisations(nailing, family, RowForces.one(60, 90), List.of(), true)
         .stream()
         .filter(l -> l.failure().equals(failure))
         .findFirst()

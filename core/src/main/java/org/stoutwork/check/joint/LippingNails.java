@@ -1,7 +1,6 @@
 package org.stoutwork.check.joint;
 
 import java.util.List;
-import java.util.Optional;
 import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Lipping;
@@ -78,7 +77,7 @@ public final class LippingNails {
             ACROSS_THE_GRAIN,
             lipping.thickness().mm() / d);
     RowForces forces = new RowForces((int) count, nails.spacing().mm(), 0, 0, lift, 1, 1);
-    return NailCapacity.utilisations(nailing, strength.family(), forces, Optional.of(seat), true)
+    return NailCapacity.utilisations(nailing, strength.family(), forces, List.of(seat), true)
         .stream()
         .filter(limit -> limit.demand() > 0)
         .map(results::of)

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.stoutwork.action.Factors;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.BenchModel;
@@ -18,8 +17,7 @@ import org.stoutwork.bench.TopFixing;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.Stand;
 import org.stoutwork.fastener.CoachScrew;
-import org.stoutwork.fastener.Fastener;
-import org.stoutwork.fastener.Washer;
+import org.stoutwork.fastener.Screw;
 import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.screwed.RowForces;
@@ -38,13 +36,6 @@ import org.stoutwork.wood.time.DurationClass;
  * of one rail, shared alike by its screws. In the end frame whose screws are used most.
  */
 public final class TopScrews {
-
-  private static final double COACH_YIELD = 310;
-  private static final double COACH_STEEL = 400;
-  private static final double WOOD_YIELD = 550;
-  private static final double WOOD_STEEL = 500;
-  private static final double CORE = 0.7;
-  private static final double WOOD_CORE = 0.65;
 
   private static final String OF_PULL = "thread.*|head.*|core.*|reach.*|hole.*|.*pulled.*";
 
@@ -238,7 +229,7 @@ public final class TopScrews {
             strength.rail().modulus() * rail.thickness().mm() * rail.depth().mm(),
             strength.post().modulus() * thick * GROUP_WIDTH * d);
     return ScrewCapacity.utilisations(
-        screwing, strength.family(), forces, Optional.of(inRail), Optional.of(inTop), true);
+        screwing, strength.family(), forces, List.of(inRail), List.of(inTop), true);
   }
 
   private boolean lengthwise() {
@@ -254,18 +245,10 @@ public final class TopScrews {
     double length = through + thread + d;
     double hole = fixing.holeDiameter().mm();
     double washer = fixing.washerDiameter().mm();
-    Fastener screw =
+    Screw screw =
         fixing.screw() == FixingScrew.COACH_SCREW
-            ? new CoachScrew(
-                d,
-                CORE * d,
-                length,
-                thread,
-                d,
-                COACH_YIELD,
-                COACH_STEEL,
-                new Washer(Math.max(washer, 1.05 * hole), hole, 0.3 * d))
-            : new WoodScrew(d, WOOD_CORE * d, length, thread + d, washer, WOOD_YIELD, WOOD_STEEL);
+            ? CoachScrew.plain(d, length, thread, washer, hole)
+            : WoodScrew.plain(d, length, thread + d, washer);
     double toTheBench = Math.toDegrees(Math.atan2(drawn.sideways(), drawn.lengthways()));
     double inRail = 90 - toTheBench;
     return new Screwing(

@@ -1,6 +1,6 @@
 package org.stoutwork.joint.screwed;
 
-import java.util.Optional;
+import java.util.List;
 import org.stoutwork.fastener.Documents;
 import org.stoutwork.fastener.lateral.Embedment;
 import org.stoutwork.fastener.lateral.Johansen;
@@ -61,16 +61,16 @@ abstract class FasteningCapacity<F extends Fastening> {
 
   final F fastening;
   final StrengthFamily family;
-  final RowForces forces;
-  private final Optional<Seat> head;
-  private final Optional<Seat> point;
+  private final FastenerForces forces;
+  private final List<Seat> head;
+  private final List<Seat> point;
 
   FasteningCapacity(
       F fastening,
       StrengthFamily family,
-      RowForces forces,
-      Optional<Seat> head,
-      Optional<Seat> point) {
+      FastenerForces forces,
+      List<Seat> head,
+      List<Seat> point) {
     this.fastening = fastening;
     this.family = family;
     this.forces = forces;
@@ -148,23 +148,29 @@ abstract class FasteningCapacity<F extends Fastening> {
 
   private double allowable(Pad pad, double force) {
     double place =
-        Math.min(
-            head.map(seat -> Seating.factor(pad, fastening, seat, fastening.head())).orElse(1.0),
-            point.map(seat -> Seating.factor(pad, fastening, seat, fastening.point())).orElse(1.0));
+        Math.min(place(pad, head, fastening.head()), place(pad, point, fastening.point()));
     double grain = fastening.endGrain() ? END_GRAIN : 1;
     return place * grain == 1 ? force : pad.take(ADJUSTED, force, grain, place);
+  }
+
+  private double place(Pad pad, List<Seat> seats, TimberStrength wood) {
+    double least = 1;
+    for (Seat seat : seats) {
+      least = Math.min(least, Seating.factor(pad, fastening, seat, wood));
+    }
+    return least;
   }
 
   /** The rules of where the row sits, in both pieces. */
   final void seats(Limits limits) {
     Pad pad = Pad.blank();
     Seating seating = new Seating(limits, fastening, family, shear(pad) / lateral(pad));
-    head.ifPresent(seat -> seating.shear(seat, fastening.head()));
-    point.ifPresent(seat -> seating.shear(seat, fastening.point()));
+    head.forEach(seat -> seating.shear(seat, fastening.head()));
+    point.forEach(seat -> seating.shear(seat, fastening.point()));
   }
 
   /** The rules of where a pulled row sits in the piece that holds it. */
   final void pulledSeat(Limits limits) {
-    point.ifPresent(seat -> new Seating(limits, fastening, family, 0).pull(seat));
+    point.forEach(seat -> new Seating(limits, fastening, family, 0).pull(seat));
   }
 }

@@ -1,7 +1,6 @@
 package org.stoutwork.joint.screwed;
 
 import java.util.List;
-import java.util.Optional;
 import org.stoutwork.fastener.Documents;
 import org.stoutwork.fastener.lateral.Embedment;
 import org.stoutwork.fastener.placing.PilotHoles;
@@ -33,23 +32,23 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
           .source(Documents.ec5("8.3.1.2(6) (8.18)"));
 
   private NailCapacity(
-      Nailing nailing, StrengthFamily family, RowForces forces, Optional<Seat> head) {
-    super(nailing, family, forces, head, Optional.empty());
+      Nailing nailing, StrengthFamily family, FastenerForces forces, List<Seat> head) {
+    super(nailing, family, forces, head, List.of());
   }
 
   /**
-   * The limits of the nails of a row.
+   * The limits of the most used of some nails.
    *
-   * @param forces of the whole row
-   * @param seat in the piece under the heads; none to leave the distances out
+   * @param forces of all of them
+   * @param seats in the piece under the heads; none to leave the distances out
    */
   public static List<JointLimit> utilisations(
       Nailing nailing,
       StrengthFamily family,
-      RowForces forces,
-      Optional<Seat> seat,
+      FastenerForces forces,
+      List<Seat> seats,
       boolean keepWorkings) {
-    NailCapacity c = new NailCapacity(nailing, family, forces, seat);
+    NailCapacity c = new NailCapacity(nailing, family, forces, seats);
     Limits limits = new Limits(keepWorkings);
     limits.strength("nail pulling out", "nail", Unit.N, c::pull, c::withdrawal);
     limits.strength("nail head pulling through", "nail", Unit.N, c::pull, c::through);

@@ -1,7 +1,6 @@
 package org.stoutwork.joint.screwed;
 
 import org.stoutwork.fastener.placing.Rows;
-import org.stoutwork.fastener.withdrawal.ScrewWithdrawal;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
@@ -26,7 +25,8 @@ public record RowForces(
     double alongRow,
     double acrossRow,
     double headStiffness,
-    double pointStiffness) {
+    double pointStiffness)
+    implements FastenerForces {
 
   private static final Source ANALYSIS = Source.derived("analysis: force on the fasteners");
 
@@ -40,15 +40,6 @@ public record RowForces(
           .where("n", "fasteners", Unit.ONE)
           .as("sqrt((V_1/n_1)^2 + (V_2/n)^2)")
           .source(Source.derived("statics: across the row all share alike"));
-
-  private static final Formula PULL =
-      Formula.define("F_ax")
-          .meaning("pull of one fastener")
-          .unit(Unit.N)
-          .where("N", "pull", Unit.N)
-          .where("n_ef", "fasteners that count", Unit.ONE)
-          .as("N/n_ef")
-          .source(Source.derived("statics"));
 
   /** Checks that there is a fastener. */
   public RowForces {
@@ -64,17 +55,16 @@ public record RowForces(
     return new RowForces(1, 0, pull, 0, shear, 1, 1);
   }
 
-  /** Pull of one fastener, N. */
-  double pullOfOne(Pad pad, StrengthFamily family) {
+  @Override
+  public double pullOfOne(Pad pad, StrengthFamily family) {
     if (count == 1) {
       return pad.given("F_ax", "pull", pull, Unit.N, ANALYSIS);
     }
-    boolean partial = family instanceof StrengthFamily.PartialFactors;
-    return pad.take(PULL, pull, partial ? ScrewWithdrawal.effectiveNumber(pad, count) : count);
+    return Pulled.share(pad, pull, count, family);
   }
 
-  /** Shear of one fastener, N. */
-  double shearOfOne(Pad pad, StrengthFamily family, double diameter) {
+  @Override
+  public double shearOfOne(Pad pad, StrengthFamily family, double diameter) {
     if (count == 1) {
       return pad.given("F_v", "shear", Math.hypot(alongRow, acrossRow), Unit.N, ANALYSIS);
     }

@@ -1,10 +1,8 @@
 package org.stoutwork.joint.screwed;
 
 import java.util.List;
-import java.util.Optional;
 import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Documents;
-import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.fastener.lateral.Embedment;
 import org.stoutwork.fastener.placing.PilotHoles;
 import org.stoutwork.fastener.withdrawal.Heads;
@@ -39,46 +37,73 @@ public final class ScrewCapacity extends FasteningCapacity<Screwing> {
   private ScrewCapacity(
       Screwing screwing,
       StrengthFamily family,
-      RowForces forces,
-      Optional<Seat> head,
-      Optional<Seat> point) {
+      FastenerForces forces,
+      List<Seat> head,
+      List<Seat> point) {
     super(screwing, family, forces, head, point);
   }
 
   /**
-   * The limits of the screws of a row.
+   * The limits of the most used of some screws.
    *
-   * @param forces of the whole row
-   * @param head where the row sits in the piece under the heads; none to leave its distances out
-   * @param point where it sits in the other piece; none to leave its distances out
+   * @param forces of all of them
+   * @param head where they sit in the piece under the heads; none to leave its distances out
+   * @param point where they sit in the other piece; none to leave its distances out
    */
   public static List<JointLimit> utilisations(
       Screwing screwing,
       StrengthFamily family,
-      RowForces forces,
-      Optional<Seat> head,
-      Optional<Seat> point,
+      FastenerForces forces,
+      List<Seat> head,
+      List<Seat> point,
       boolean keepWorkings) {
-    ScrewCapacity c = new ScrewCapacity(screwing, family, forces, head, point);
     Limits limits = new Limits(keepWorkings);
-    limits.strength("thread pulling out", "screw", Unit.N, c::pull, c::withdrawal);
-    limits.strength("head pulling through", "screw", Unit.N, c::pull, c::through);
-    limits.strength("core of the screw in tension", "screw", Unit.N, c::pull, c::tension);
-    limits.strength("screw yielding across", "screw", Unit.N, c::shear, c::lateral);
-    limits.strength("pull and shear together", "screw", Unit.ONE, c::together, p -> 1);
+    ScrewCapacity c = new ScrewCapacity(screwing, family, forces, head, point);
+    c.strengths(limits);
+    c.rules(limits);
+    return limits.list();
+  }
+
+  /** Adds the strengths and rules of some screws to the limits of a joint. */
+  public static void add(
+      Limits limits,
+      Screwing screwing,
+      StrengthFamily family,
+      FastenerForces forces,
+      List<Seat> head,
+      List<Seat> point) {
+    ScrewCapacity c = new ScrewCapacity(screwing, family, forces, head, point);
+    c.strengths(limits);
+    c.rules(limits);
+  }
+
+  /** Adds the rules alone, for screws that press a joint together until its glue is dry. */
+  public static void addRules(
+      Limits limits, Screwing screwing, StrengthFamily family, List<Seat> head, List<Seat> point) {
+    new ScrewCapacity(screwing, family, RowForces.one(0, 0), head, point).rules(limits);
+  }
+
+  private void strengths(Limits limits) {
+    limits.strength("thread pulling out", "screw", Unit.N, this::pull, this::withdrawal);
+    limits.strength("head pulling through", "screw", Unit.N, this::pull, this::through);
+    limits.strength("core of the screw in tension", "screw", Unit.N, this::pull, this::tension);
+    limits.strength("screw yielding across", "screw", Unit.N, this::shear, this::lateral);
+    limits.strength("pull and shear together", "screw", Unit.ONE, this::together, p -> 1);
+  }
+
+  private void rules(Limits limits) {
     limits.rule(
         "reach of the screw",
         "screw",
-        screwing.reach(),
-        (screwing.screw() instanceof CoachScrew ? 4 : 6) * screwing.screw().diameter(),
+        fastening.reach(),
+        fastening.screw().leastReach() * fastening.screw().diameter(),
         Unit.MM,
         Documents.nds("12.1.4, 12.1.5: 4 D for coach screws, 6 D for wood screws"));
-    c.pilotHole(limits);
-    c.seats(limits);
-    if (forces.pull() > 0) {
-      c.pulledSeat(limits);
+    pilotHole(limits);
+    seats(limits);
+    if (pull(Pad.blank()) > 0) {
+      pulledSeat(limits);
     }
-    return limits.list();
   }
 
   private void pilotHole(Limits limits) {
@@ -123,7 +148,7 @@ public final class ScrewCapacity extends FasteningCapacity<Screwing> {
           ? Heads.washerAllowable(pad, coach.washer(), wood.fC90())
           : Heads.washer(pad, coach.washer(), wood.fC90());
     }
-    double head = ((WoodScrew) fastening.screw()).head();
+    double head = fastening.screw().across();
     return design(
         pad,
         allowable
@@ -163,16 +188,12 @@ public final class ScrewCapacity extends FasteningCapacity<Screwing> {
 
   @Override
   double ultimate() {
-    return fastening.screw() instanceof CoachScrew c
-        ? c.ultimate()
-        : ((WoodScrew) fastening.screw()).ultimate();
+    return fastening.screw().ultimate();
   }
 
   @Override
   double bendingYield() {
-    return fastening.screw() instanceof CoachScrew c
-        ? c.bendingYield()
-        : ((WoodScrew) fastening.screw()).bendingYield();
+    return fastening.screw().bendingYield();
   }
 
   /** Bearing in drilled holes; screws above 6 mm bear as bolts do, at an angle to the grain. */
