@@ -76,8 +76,8 @@ final class RoomArrows {
       check.member        : quantity, source, working, wood.time, wood.design, section,
                             analysis.model, analysis.solve, bench, action, result, assembly, check
       check.joint         : quantity, source, working, wood, wood.time, wood.moisture, wood.design,
-                            analysis.model, analysis.solve, fastener, fastener.withdrawal, joint,
-                            joint.setting, joint.glue, joint.limit, joint.screwed,
+                            section, analysis.model, analysis.solve, fastener, fastener.placing,
+                            joint, joint.setting, joint.glue, joint.limit, joint.screwed,
                             joint.capacity, bench, action, result, assembly, check
       check.service       : quantity, source, working, analysis.model, analysis.solve,
                             joint.stiffness, bench, action, result, assembly, check

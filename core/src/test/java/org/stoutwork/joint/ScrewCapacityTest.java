@@ -11,6 +11,7 @@ import org.stoutwork.fastener.Screw;
 import org.stoutwork.fastener.Washer;
 import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.joint.limit.JointLimit;
+import org.stoutwork.joint.screwed.LayerSlip;
 import org.stoutwork.joint.screwed.RowForces;
 import org.stoutwork.joint.screwed.ScrewCapacity;
 import org.stoutwork.joint.screwed.Screwing;
@@ -168,5 +169,18 @@ class ScrewCapacityTest {
         named(seated(Samples.ALLOWABLE, RowForces.one(0, 300), seat(30, 60, 90)), yielding)
             .capacity();
     assertEquals(0.75, near / far, 1e-12);
+  }
+
+  @Test
+  void a_screw_between_two_sheets_carries_what_the_worked_example_says() {
+    // Two sheets 600 by 18 mm of 4000 MPa, four rows of screws of 1800 N/mm each 150 mm, over
+    // 1600 mm, 600 N: γ = 0.22372, a = 14.709 mm, EI = 4.8917 kN·m².
+    double ea = 4000.0 * 600 * 18;
+    double own = 2 * 4000.0 * 600 * 18 * 18 * 18 / 12;
+    LayerSlip slip = new LayerSlip(ea, ea, own, 18, 37.5, 1600);
+    assertEquals(653.89, slip.force(Pad.blank(), 1800, 600), 0.01);
+    LayerSlip turned = new LayerSlip(0.4 * ea, 1.3 * ea, own, 18, 37.5, 1600);
+    LayerSlip over = new LayerSlip(1.3 * ea, 0.4 * ea, own, 18, 37.5, 1600);
+    assertEquals(turned.force(Pad.blank(), 1800, 600), over.force(Pad.blank(), 1800, 600), 1e-9);
   }
 }

@@ -45,20 +45,25 @@ final class FastenedShape {
     v.postDepth(1).sizes(0);
   }
 
+  /** Edges of a rail and its outermost screws, for a chain of dimensions. */
+  static double[] outermost(ScrewSet set, double depth) {
+    List<Double> heights = set.heights(depth);
+    return set.count() == 1
+        ? new double[] {0, heights.get(0), depth}
+        : new double[] {0, heights.get(0), heights.get(heights.size() - 1), depth};
+  }
+
   /** Screws from the back of the post into the end of the rail. */
   static void screws(Views v, ScrewSet set) {
     double d = set.screw().diameter();
     double tip = set.screw().length() - v.post();
-    double[] heights = new double[set.count() + 2];
-    heights[heights.length - 1] = v.depth();
     for (int i = 0; i < set.count(); i++) {
       double z = set.heights(v.depth()).get(i);
-      heights[i + 1] = z;
       v.section.seen(-v.post(), z - d / 2, tip, z + d / 2);
       v.section.axis(-v.post() - 4, z, tip + 4, z);
       v.shoulder.round(0, z, d);
     }
-    v.shoulder.right(v.members().railThickness() / 2, 0, heights);
+    v.shoulder.right(v.members().railThickness() / 2, 0, outermost(set, v.depth()));
   }
 
   static void draw(Views v, BoltedTenon j) {

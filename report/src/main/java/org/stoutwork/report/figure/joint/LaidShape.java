@@ -27,15 +27,12 @@ final class LaidShape {
   /** Screws from the rail's face, turn by turn to either side of the middle of the lap. */
   private static void screws(Views v, ScrewSet set, double front) {
     double d = set.screw().diameter();
-    double[] heights = new double[set.count() + 2];
-    heights[heights.length - 1] = v.depth();
     for (int i = 0; i < set.count(); i++) {
       double z = set.heights(v.depth()).get(i);
-      heights[i + 1] = z;
       v.section.round(-v.post() / 2 + set.beside(i, v.post()), z, d);
       v.shoulder.seen(front, z - d / 2, front + set.screw().length(), z + d / 2);
     }
-    v.shoulder.right(-front, 0, heights);
+    v.shoulder.right(-front, 0, FastenedShape.outermost(set, v.depth()));
   }
 
   static void draw(Views v, Housing j) {
