@@ -22,6 +22,7 @@ import org.stoutwork.check.joint.RailBearing;
 import org.stoutwork.check.joint.StretcherHolds;
 import org.stoutwork.check.joint.TopGlueLines;
 import org.stoutwork.check.joint.TopScrews;
+import org.stoutwork.check.joint.ViseEdges;
 import org.stoutwork.check.member.MemberStrength;
 import org.stoutwork.check.member.SplitTop;
 import org.stoutwork.check.movement.EdgeMovement;
@@ -135,6 +136,7 @@ public final class BenchCheck {
     GlueClimate.check(inquiry).ifPresent(checks::add);
     checks.addAll(TopScrews.all(inquiry));
     checks.addAll(LippingNails.all(inquiry));
+    checks.addAll(ViseEdges.all(inquiry));
     checks.addAll(Standing.all(inquiry));
     checks.add(TopMovement.check(inquiry));
     checks.addAll(EdgeMovement.all(inquiry));

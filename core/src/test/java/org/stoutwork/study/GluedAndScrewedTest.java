@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.assembly.Benches;
 import org.stoutwork.bench.BasisChoice;
+import org.stoutwork.bench.Edge;
 import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.LayerHold;
@@ -17,6 +18,7 @@ import org.stoutwork.bench.Lipping;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.joint.setting.GlueKind;
+import org.stoutwork.quantity.Force;
 import org.stoutwork.result.BenchResult;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Verdict;
@@ -259,5 +261,21 @@ class GluedAndScrewedTest {
         find(far, "stretcher-screws-spine-screw-from-the-edge-of-the-stretcher")
             .map(c -> ((CheckResult.Checked) c).utilisation() < 1)
             .orElseThrow());
+  }
+
+  private static CheckResult.Checked vise(Edge edge, double newtons) {
+    BenchSketch sketch =
+        Benches.ordinary()
+            .vise(v -> v.name("big vise").edge(edge).clampForce(Force.ofNewtons(newtons)));
+    return checked(of(sketch), "vise-edge-big-vise");
+  }
+
+  @Test
+  void a_jaw_presses_the_edge_by_its_force_and_long_edges_are_softer_than_ends() {
+    CheckResult.Checked front = vise(Edge.FRONT, 4300);
+    double expected = 4300 / (150.0 * 62);
+    assertEquals(expected, front.demand().value(), 1e-9);
+    assertEquals(2 * front.utilisation(), vise(Edge.BACK, 8600).utilisation(), 1e-9);
+    assertTrue(vise(Edge.LEFT, 4300).capacity().value() > 2 * front.capacity().value());
   }
 }
