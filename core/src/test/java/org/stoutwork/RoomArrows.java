@@ -55,7 +55,8 @@ final class RoomArrows {
                             joint.setting, joint.peg, joint.bolted, joint.tenon
       joint.capacity      : quantity, source, working, fastener, fastener.lateral,
                             fastener.placing, fastener.withdrawal, joint, joint.setting,
-                            joint.glue, joint.peg, joint.bolted, joint.tenon, joint.limit
+                            joint.glue, joint.peg, joint.bolted, joint.tenon, joint.limit,
+                            joint.screwed
       joint.advice        : quantity, source, working, fastener, joint, joint.setting,
                             joint.stiffness
 
@@ -75,8 +76,8 @@ final class RoomArrows {
       check.member        : quantity, source, working, wood.time, wood.design, section,
                             analysis.model, analysis.solve, bench, action, result, assembly, check
       check.joint         : quantity, source, working, wood, wood.time, wood.moisture, wood.design,
-                            analysis.model, analysis.solve, fastener, fastener.withdrawal, joint,
-                            joint.setting, joint.glue, joint.limit, joint.screwed,
+                            section, analysis.model, analysis.solve, fastener, fastener.placing,
+                            joint, joint.setting, joint.glue, joint.limit, joint.screwed,
                             joint.capacity, bench, action, result, assembly, check
       check.service       : quantity, source, working, analysis.model, analysis.solve,
                             joint.stiffness, bench, action, result, assembly, check

@@ -26,7 +26,7 @@ class RoomsKindsTest {
       """
       working.Printing                : working.Expr
       working.UnitCheck               : working.Expr
-      joint.screwed.ScrewCapacity     : joint.setting.StrengthFamily
+      joint.screwed.FasteningCapacity : joint.setting.StrengthFamily
       analysis.solve.FrameSolver$Layout: analysis.model.Link
       assembly.TopLoads               : bench.Weight
       assembly.PlateLoads             : bench.Weight

@@ -1,7 +1,7 @@
 package org.stoutwork.fastener;
 
 /** Anything that holds two pieces of wood together by passing through both. */
-public sealed interface Fastener permits Peg, Bolt, CoachScrew, WoodScrew, Nail {
+public sealed interface Fastener permits Peg, Bolt, Screw, Nail {
 
   /** Outer diameter of the shank or thread, mm. */
   double diameter();

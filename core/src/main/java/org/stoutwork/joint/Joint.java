@@ -12,6 +12,7 @@ public sealed interface Joint
         HalfLap,
         DowelledButt,
         Housing,
+        ScrewedButt,
         StatedSpring {
 
   /** What the trade calls it. */
@@ -68,6 +69,9 @@ public sealed interface Joint
 
     /** For a housing. */
     R housing(Housing joint);
+
+    /** For a butt joint with screws. */
+    R screwedButt(ScrewedButt joint);
 
     /** For a spring stated by the user. */
     R statedSpring(StatedSpring joint);

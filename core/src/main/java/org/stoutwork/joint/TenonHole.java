@@ -92,6 +92,12 @@ public record TenonHole(double width, double height, double depth, double below,
     }
 
     @Override
+    public TenonHole screwedButt(ScrewedButt joint) {
+      return new TenonHole(
+          joint.screws().screw().diameter(), members.railDepth(), members.postDepth(), 0, 0);
+    }
+
+    @Override
     public TenonHole statedSpring(StatedSpring joint) {
       return new TenonHole(0, 0, 0, 0, 0);
     }

@@ -80,6 +80,22 @@ public record LayeredSection(double b, List<Layer> layers, LayerBond bond) {
   }
 
   /**
+   * What of a glued stack pulls on the line below some layer, Σ E·A·z of the layers above it about
+   * the common neutral axis, N·mm.
+   *
+   * @param line number of layers below it, 1 or more
+   */
+  public double firstMoment(int line) {
+    double axis = neutralAxis();
+    List<Double> middles = middles();
+    double sum = 0;
+    for (int i = line; i < layers.size(); i++) {
+      sum += axial(i) * (middles.get(i) - axis);
+    }
+    return Math.abs(sum);
+  }
+
+  /**
    * Two layers with slip under a half-sine load (EN 1995-1-1 Annex B, from memory, in the symmetric
    * form for two layers): Σ E·I + z²/(1/EA_1 + 1/EA_2 + π²·s/(rows·K·L²)).
    */

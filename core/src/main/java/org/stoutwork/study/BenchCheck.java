@@ -16,9 +16,13 @@ import org.stoutwork.check.joint.BoltsThroughJoints;
 import org.stoutwork.check.joint.GlueClimate;
 import org.stoutwork.check.joint.GlueLines;
 import org.stoutwork.check.joint.JointStrengthCheck;
+import org.stoutwork.check.joint.LayerScrews;
 import org.stoutwork.check.joint.LippingNails;
 import org.stoutwork.check.joint.RailBearing;
+import org.stoutwork.check.joint.StretcherHolds;
+import org.stoutwork.check.joint.TopGlueLines;
 import org.stoutwork.check.joint.TopScrews;
+import org.stoutwork.check.joint.ViseEdges;
 import org.stoutwork.check.member.MemberStrength;
 import org.stoutwork.check.member.SplitTop;
 import org.stoutwork.check.movement.EdgeMovement;
@@ -117,15 +121,21 @@ public final class BenchCheck {
       checks.add(found.check());
       racking.add(found.racking());
     }
+    List<CheckResult> members = new ArrayList<>();
     for (CheckResult member : MemberStrength.all(inquiry, racking)) {
-      checks.add(SplitTop.relieve(inquiry, member));
+      members.add(SplitTop.relieve(inquiry, member));
     }
+    checks.addAll(members);
     checks.addAll(JointStrengthCheck.all(inquiry));
     checks.addAll(RailBearing.all(inquiry));
     checks.addAll(GlueLines.all(inquiry));
+    checks.addAll(TopGlueLines.all(inquiry, members));
+    checks.addAll(LayerScrews.all(inquiry));
+    checks.addAll(StretcherHolds.all(inquiry));
     GlueClimate.check(inquiry).ifPresent(checks::add);
     checks.addAll(TopScrews.all(inquiry));
     checks.addAll(LippingNails.all(inquiry));
+    checks.addAll(ViseEdges.all(inquiry));
     checks.addAll(Standing.all(inquiry));
     checks.add(TopMovement.check(inquiry));
     checks.addAll(EdgeMovement.all(inquiry));

@@ -1,5 +1,6 @@
 package org.stoutwork.study;
 
+import java.util.Optional;
 import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.Bridle;
 import org.stoutwork.joint.DowelledButt;
@@ -8,6 +9,8 @@ import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.ScrewSet;
+import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.joint.StatedSpring;
 import org.stoutwork.quantity.Writing;
 
@@ -62,7 +65,7 @@ final class JointWords {
 
     @Override
     public String halfLap(HalfLap j) {
-      return "%s mm left on the rail".formatted(mm(j.railPart()));
+      return "%s mm left on the rail".formatted(mm(j.railPart())) + screws(j.screws());
     }
 
     @Override
@@ -73,7 +76,16 @@ final class JointWords {
 
     @Override
     public String housing(Housing j) {
-      return "%s mm deep".formatted(mm(j.depth()));
+      return "%s mm deep".formatted(mm(j.depth())) + screws(j.screws());
+    }
+
+    private static String screws(Optional<ScrewSet> set) {
+      return set.map(s -> ", " + s.words()).orElse("");
+    }
+
+    @Override
+    public String screwedButt(ScrewedButt j) {
+      return j.screws().words();
     }
 
     @Override

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -22,6 +23,7 @@ import org.stoutwork.joint.glue.GlueDesign;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.screwed.NailCapacity;
 import org.stoutwork.joint.screwed.Nailing;
+import org.stoutwork.joint.screwed.RowForces;
 import org.stoutwork.joint.setting.GlueClass;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.joint.setting.TimberStrength;
@@ -37,7 +39,8 @@ class NailAndGlueTest {
   private static JointLimit limit(
       StrengthFamily family, double d, double length, boolean end, double pilot, String failure) {
     Nailing nailing = new Nailing(new Nail(d, length, 2 * d, 600), 11, WOOD, WOOD, end, pilot);
-    return NailCapacity.utilisations(nailing, family, 60, 90, true).stream()
+    return NailCapacity.utilisations(nailing, family, RowForces.one(60, 90), List.of(), true)
+        .stream()
         .filter(l -> l.failure().equals(failure))
         .findFirst()
         .orElseThrow();

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Peg;
+import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.joint.setting.FaceGrain;
 import org.stoutwork.joint.setting.Glue;
@@ -105,8 +107,17 @@ public final class Samples {
     all.add(TenonProportions.dowelled(MEMBERS));
     all.add(new Housing(12, true));
     all.add(new Housing(12, false));
+    all.add(new HalfLap(22, false, false, Optional.of(screws(44, 3))));
+    all.add(new HalfLap(22, true, false, Optional.of(screws(49, 1))));
+    all.add(new Housing(12, false, Optional.of(screws(115, 2))));
+    all.add(new ScrewedButt(screws(125, 2)));
+    all.add(new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24, 8), 2, 35, 5)));
     all.add(new StatedSpring(5e6, 2e7, 4e7, OptionalDouble.of(4e5)));
     return all;
+  }
+
+  static ScrewSet screws(double length, int count) {
+    return new ScrewSet(WoodScrew.plain(4.5, length, length * 0.6, 9), count, 27, 2.5);
   }
 
   private static BoltedTenon twoBolts(TenonProportions usual) {

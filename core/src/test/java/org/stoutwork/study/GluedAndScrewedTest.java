@@ -10,11 +10,15 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.assembly.Benches;
 import org.stoutwork.bench.BasisChoice;
+import org.stoutwork.bench.Edge;
 import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.Lipping;
+import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.joint.setting.GlueKind;
+import org.stoutwork.quantity.Force;
 import org.stoutwork.result.BenchResult;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Verdict;
@@ -148,5 +152,130 @@ class GluedAndScrewedTest {
   void a_rail_left_proud_shortens_the_leg_and_the_wood_above_its_mortise() {
     BenchSketch proud = Benches.ordinary().everyEndFrame(f -> f.topRail(r -> r.proud(mm(4))));
     assertTrue(of(proud).massKg() < of(Benches.ordinary()).massKg());
+  }
+
+  private static BenchSketch layered(LayerHold hold, double... thicknesses) {
+    BenchSketch sketch =
+        BenchSketch.named("layers")
+            .height(mm(845))
+            .wood("beech-european")
+            .top(t -> t.length(mm(1730)).width(mm(640)).hold(hold))
+            .endFrame(f -> f.at(mm(270)))
+            .endFrame(f -> f.at(mm(1490)));
+    for (double thickness : thicknesses) {
+      sketch.top(t -> t.layer(l -> l.thickness(mm(thickness))));
+    }
+    return sketch;
+  }
+
+  @Test
+  void the_line_between_two_layers_meets_the_greatest_shear_and_those_of_three_a_little_less() {
+    LayerHold glued = new LayerHold.Glued();
+    CheckResult.Checked two = checked(of(layered(glued, 27, 27)), "glue-line-layers-along");
+    CheckResult.Checked three = checked(of(layered(glued, 18, 18, 18)), "glue-line-layers-along");
+    assertEquals(8.0 / 9, three.demand().value() / two.demand().value(), 1e-9);
+    assertTrue(two.utilisation() > 0 && two.utilisation() < 0.5, two.toString());
+    assertFalse(find(of(layered(new LayerHold.Loose(), 27, 27)), two.key()).isPresent());
+  }
+
+  @Test
+  void a_layer_whose_grain_crosses_the_force_rolls_before_it_shears() {
+    BenchSketch crossed =
+        layered(new LayerHold.Glued(), 25)
+            .top(t -> t.layer(l -> l.thickness(mm(9)).grain(Grain.ACROSS)))
+            .top(t -> t.layer(l -> l.thickness(mm(22))));
+    String key = "glue-line-layers-along";
+    double rolling = checked(of(crossed), key).capacity().value();
+    double shearing = checked(of(layered(new LayerHold.Glued(), 27, 29)), key).capacity().value();
+    assertTrue(rolling < 0.6 * shearing, rolling + " " + shearing);
+  }
+
+  @Test
+  void edge_joints_are_as_strong_as_the_wood_across_its_grain_and_a_thicker_top_spares_them() {
+    CheckResult.Checked thin = checked(of(Benches.ordinary()), "glue-line-edges");
+    CheckResult.Checked thick =
+        checked(of(Benches.ordinary().top(t -> t.thickness(mm(79)))), "glue-line-edges");
+    assertTrue(thick.utilisation() < thin.utilisation());
+    double wood = checked(of(Benches.ordinary()), "bending-top-across").utilisation();
+    assertTrue(thin.utilisation() <= wood * 1.001 && thin.utilisation() > 0.5 * wood);
+  }
+
+  @Test
+  void edge_joints_of_a_top_that_is_let_split_are_left_out_by_name() {
+    BenchSketch thin = Benches.ordinary().top(t -> t.thickness(mm(34)));
+    assertTrue(find(of(thin), "bending-top-split").isPresent());
+    CheckResult edges = find(of(thin), "glue-line-edges").orElseThrow();
+    assertEquals(Verdict.NOT_CHECKED, edges.verdict());
+  }
+
+  @Test
+  void screws_between_layers_carry_less_where_they_stand_closer_and_not_too_close() {
+    String key = "layer-screws-along-screw-yielding-across";
+    double sparse = checked(of(screwed(5, 230)), key).demand().value();
+    double dense = checked(of(screwed(5, 90)), key).demand().value();
+    assertTrue(dense < sparse, dense + " " + sparse);
+    CheckResult.Checked spacing =
+        checked(of(screwed(5, 21)), "layer-screws-along-spacing-of-screws-along-the-grain");
+    assertEquals(Verdict.INADEQUATE, spacing.verdict());
+    assertEquals(21, spacing.capacity().value(), 1e-9);
+  }
+
+  private static BenchSketch screwed(double diameter, double spacing) {
+    return layered(new LayerHold.Screwed(mm(diameter), mm(spacing), 4), 27, 35);
+  }
+
+  private static BenchSketch spined(double thickness, LayerHold hold) {
+    return Benches.ordinary()
+        .stretcher(
+            s ->
+                s.line(StretcherLine.MIDDLE)
+                    .name("spine")
+                    .thickness(mm(thickness))
+                    .depth(mm(95))
+                    .topEdgeAt(mm(845 - 62))
+                    .hold(hold));
+  }
+
+  @Test
+  void a_spine_glued_to_the_top_is_checked_at_its_line_and_a_loose_one_is_not() {
+    CheckResult.Checked slim =
+        checked(of(spined(33, new LayerHold.Glued())), "glue-line-top-spine");
+    CheckResult.Checked wide =
+        checked(of(spined(66, new LayerHold.Glued())), "glue-line-top-spine");
+    assertTrue(slim.demand().value() > wide.demand().value());
+    assertTrue(wide.utilisation() > 0 && slim.utilisation() < 1, slim.toString());
+    assertFalse(find(of(spined(33, new LayerHold.Loose())), "glue-line-top-spine").isPresent());
+  }
+
+  @Test
+  void a_spine_screwed_to_the_top_is_checked_for_pull_shear_and_the_place_of_its_screws() {
+    BenchResult near = of(spined(47, new LayerHold.Screwed(mm(5), mm(160), 2)));
+    CheckResult.Checked edge =
+        checked(near, "stretcher-screws-spine-screw-from-the-edge-of-the-stretcher");
+    assertEquals(47 / 4.0, edge.capacity().value(), 1e-9);
+    assertEquals(Verdict.INADEQUATE, edge.verdict());
+    String across = "stretcher-screws-spine-screw-yielding-across";
+    BenchResult far = of(spined(47, new LayerHold.Screwed(mm(5), mm(160), 1)));
+    assertTrue(checked(far, across).utilisation() > 0);
+    assertTrue(
+        find(far, "stretcher-screws-spine-screw-from-the-edge-of-the-stretcher")
+            .map(c -> ((CheckResult.Checked) c).utilisation() < 1)
+            .orElseThrow());
+  }
+
+  private static CheckResult.Checked vise(Edge edge, double newtons) {
+    BenchSketch sketch =
+        Benches.ordinary()
+            .vise(v -> v.name("big vise").edge(edge).clampForce(Force.ofNewtons(newtons)));
+    return checked(of(sketch), "vise-edge-big-vise");
+  }
+
+  @Test
+  void a_jaw_presses_the_edge_by_its_force_and_long_edges_are_softer_than_ends() {
+    CheckResult.Checked front = vise(Edge.FRONT, 4300);
+    double expected = 4300 / (150.0 * 62);
+    assertEquals(expected, front.demand().value(), 1e-9);
+    assertEquals(2 * front.utilisation(), vise(Edge.BACK, 8600).utilisation(), 1e-9);
+    assertTrue(vise(Edge.LEFT, 4300).capacity().value() > 2 * front.capacity().value());
   }
 }

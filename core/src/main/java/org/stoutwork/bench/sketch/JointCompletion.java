@@ -12,6 +12,7 @@ import org.stoutwork.joint.HalfLap;
 import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.JointFault;
+import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.joint.StatedSpring;
 import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.quantity.Length;
@@ -76,11 +77,17 @@ final class JointCompletion {
       case HALF_LAP -> halfLap();
       case DOWELLED -> dowelled();
       case HOUSING -> housing();
+      case SCREWED_BUTT -> new ScrewedButt(screws().butt());
     };
   }
 
   private JointHold hold(JointKind kind) {
     boolean stub = kind == JointKind.STUB_TENON;
+    if (kind != JointKind.HALF_LAP && kind != JointKind.HOUSING) {
+      refuseScrews();
+    } else if (sketch.namesScrews() && sketch.hold.isEmpty()) {
+      return JointHold.SCREWED;
+    }
     JointHold usual = stub ? JointHold.DRY : JointHold.GLUED;
     return answers.or(
         place.key() + ".hold",
@@ -88,6 +95,23 @@ final class JointCompletion {
         usual,
         usual.words(),
         stub ? "a stub only keeps its place" : "the usual way");
+  }
+
+  private void refuseScrews() {
+    sketch
+        .hold
+        .filter(JointHold::screwed)
+        .ifPresent(
+            hold ->
+                answers.fault(
+                    place.key() + ".hold",
+                    hold.words(),
+                    "screws hold a half-lap or a housing; for a rail screwed through the leg say"
+                        + " kind screwed butt"));
+  }
+
+  private ScrewCompletion screws() {
+    return new ScrewCompletion(sizes, place, sketch);
   }
 
   private Fit fit(JointKind kind, JointHold hold) {
@@ -105,13 +129,22 @@ final class JointCompletion {
   private Joint halfLap() {
     double left =
         sizes.mm("lapDepth", sketch.lapDepth, place.railThickness() / 2, "half of the thickness");
-    return new HalfLap(left, hold(JointKind.HALF_LAP).glued(), false);
+    JointHold hold = hold(JointKind.HALF_LAP);
+    return new HalfLap(
+        left,
+        hold.glued(),
+        false,
+        hold.screwed() ? Optional.of(screws().lap(left)) : Optional.empty());
   }
 
   private Joint housing() {
     double depth =
         sizes.mm("lapDepth", sketch.lapDepth, place.postDepth() / 6, "a sixth of the post");
-    return new Housing(depth, hold(JointKind.HOUSING).glued());
+    JointHold hold = hold(JointKind.HOUSING);
+    return new Housing(
+        depth,
+        hold.glued(),
+        hold.screwed() ? Optional.of(screws().housing(depth)) : Optional.empty());
   }
 
   private Joint dowelled() {

@@ -11,7 +11,9 @@ public enum JointHold {
   PEGGED("pegged"),
   PEGGED_AND_GLUED("pegged and glued"),
   DRAWBORED("drawbored"),
-  DRAWBORED_AND_GLUED("drawbored and glued");
+  DRAWBORED_AND_GLUED("drawbored and glued"),
+  SCREWED("screwed"),
+  SCREWED_AND_GLUED("screwed and glued");
 
   private final String words;
 
@@ -29,7 +31,12 @@ public enum JointHold {
         || this == WEDGED_AND_GLUED
         || this == FOX_WEDGED_AND_GLUED
         || this == PEGGED_AND_GLUED
-        || this == DRAWBORED_AND_GLUED;
+        || this == DRAWBORED_AND_GLUED
+        || this == SCREWED_AND_GLUED;
+  }
+
+  boolean screwed() {
+    return this == SCREWED || this == SCREWED_AND_GLUED;
   }
 
   boolean wedged() {

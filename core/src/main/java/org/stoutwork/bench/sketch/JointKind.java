@@ -16,7 +16,8 @@ public enum JointKind {
   LOOSE_WEDGE("loose-wedge tenon"),
   HALF_LAP("half-lap"),
   DOWELLED("dowelled butt"),
-  HOUSING("housing");
+  HOUSING("housing"),
+  SCREWED_BUTT("screwed butt");
 
   private final String words;
 

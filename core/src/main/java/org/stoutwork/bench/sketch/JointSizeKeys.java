@@ -35,12 +35,18 @@ final class JointSizeKeys {
           Map.entry("relish beyond the wedge", "relish"),
           Map.entry("wedge thickness", "wedgeThickness"),
           Map.entry("wedge width", "wedgeWidth"),
+          Map.entry("number of screws", "screws"),
+          Map.entry("screw diameter", "screwDiameter"),
+          Map.entry("length of the screw", "screwLength"),
+          Map.entry("distance of the screws from the edge", "screwFromEdge"),
+          Map.entry("hole drilled for the screw", "screwPilot"),
           Map.entry("depth of the housing", "lapDepth"),
           Map.entry("thickness left on the rail", "lapDepth"));
 
   /** Parts that follow from one of the maker's sizes. */
   private static final Map<String, String> FOLLOWING =
       Map.of(
+          "height taken by the screws", "screwFromEdge",
           "tenon height with the shoulder below", "tenonHeight",
           "peg spacing", "pegs",
           "height taken by the pegs", "pegs",

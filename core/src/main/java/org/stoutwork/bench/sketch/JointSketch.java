@@ -1,6 +1,7 @@
 package org.stoutwork.bench.sketch;
 
 import java.util.Optional;
+import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.fastener.BoltClass;
 import org.stoutwork.fastener.HoleFit;
 import org.stoutwork.quantity.Angle;
@@ -42,6 +43,12 @@ public final class JointSketch {
   Optional<Force> preload = Optional.empty();
   Optional<Integer> dowels = Optional.empty();
   Optional<Length> dowelDiameter = Optional.empty();
+  Optional<FixingScrew> screw = Optional.empty();
+  Optional<Integer> screws = Optional.empty();
+  Optional<Length> screwDiameter = Optional.empty();
+  Optional<Length> screwLength = Optional.empty();
+  Optional<Length> screwFromEdge = Optional.empty();
+  Optional<Length> screwPilot = Optional.empty();
   Optional<Length> lapDepth = Optional.empty();
   Optional<Angle> wedgeAngle = Optional.empty();
   Optional<Length> relish = Optional.empty();
@@ -210,6 +217,46 @@ public final class JointSketch {
   public JointSketch dowelDiameter(Length value) {
     dowelDiameter = Optional.of(value);
     return this;
+  }
+
+  /** Sets the kind of screw. */
+  public JointSketch screw(FixingScrew value) {
+    screw = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how many screws there are. */
+  public JointSketch screws(int value) {
+    screws = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the diameter of a screw over its thread. */
+  public JointSketch screwDiameter(Length value) {
+    screwDiameter = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the whole length of a screw. */
+  public JointSketch screwLength(Length value) {
+    screwLength = Optional.of(value);
+    return this;
+  }
+
+  /** Sets how far the outermost screws stand from the edges of their piece. */
+  public JointSketch screwFromEdge(Length value) {
+    screwFromEdge = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the diameter of the hole drilled for the thread of a screw; 0 for none. */
+  public JointSketch screwPilot(Length value) {
+    screwPilot = Optional.of(value);
+    return this;
+  }
+
+  boolean namesScrews() {
+    return screws.isPresent() || screwDiameter.isPresent() || screwLength.isPresent();
   }
 
   /** Sets the thickness that a lap leaves, or the depth of a housing. */

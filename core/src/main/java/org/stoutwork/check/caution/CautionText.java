@@ -128,8 +128,8 @@ final class CautionText {
   static Caution clamp() {
     return caution(
         "C-33",
-        "The force of vises on their jaws and fixings is not part of this check. A tube on the handle"
-            + " can crack the jaw or fling the work.");
+        "The force of vises is checked on the edge of the top only, not on their jaws and fixings."
+            + " A tube on the handle can crack the jaw or fling the work.");
   }
 
   static Caution machine() {

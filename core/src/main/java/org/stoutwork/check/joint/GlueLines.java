@@ -3,9 +3,6 @@ package org.stoutwork.check.joint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
-import org.stoutwork.action.Factors;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.analysis.solve.MemberResult;
 import org.stoutwork.assembly.BenchModel;
@@ -18,23 +15,12 @@ import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.Lamination;
 import org.stoutwork.bench.Stretcher;
-import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
-import org.stoutwork.check.MissingValues;
 import org.stoutwork.check.Stand;
-import org.stoutwork.check.UsePart;
-import org.stoutwork.joint.glue.GlueDesign;
 import org.stoutwork.joint.glue.Laminations;
-import org.stoutwork.joint.setting.Glue;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.result.CheckResult;
-import org.stoutwork.result.StiffnessRange;
-import org.stoutwork.result.Topic;
-import org.stoutwork.source.Source;
 import org.stoutwork.wood.design.DesignQuantity;
-import org.stoutwork.wood.time.DurationClass;
-import org.stoutwork.working.Pad;
-import org.stoutwork.working.RecordingPad;
 
 /**
  * Glue lines along pieces: of legs glued up from several, and of the piece that deepens the end of
@@ -42,15 +28,12 @@ import org.stoutwork.working.RecordingPad;
  */
 public final class GlueLines {
 
-  private static final Source ANALYSIS =
-      Source.derived("analysis of the frame, joints at mean stiffness");
-
   private final Inquiry inquiry;
-  private final JointStrengths strengths;
+  private final GlueLineFinding finding;
 
   private GlueLines(Inquiry inquiry) {
     this.inquiry = inquiry;
-    this.strengths = new JointStrengths(inquiry);
+    this.finding = new GlueLineFinding(inquiry);
   }
 
   /** One check for the legs and one for each stretcher with deepened ends. */
@@ -65,10 +48,6 @@ public final class GlueLines {
     }
     return out;
   }
-
-  /** A line of glue and the action that uses it most. */
-  private record Line(
-      String key, String title, String part, String place, String wood, Stand leading) {}
 
   private Optional<CheckResult> legs() {
     BenchModel model = inquiry.at(JointLevel.MEAN).model();
@@ -126,16 +105,18 @@ public final class GlueLines {
     double off = made.count() % 2 == 0 ? 0 : h / made.count() / 2;
     double first = b * (h / 2 - off) * (h / 2 + off) / 2;
     double inertia = b * h * h * h / 12;
-    Line line =
-        new Line(
+    GlueLineFinding.Line line =
+        new GlueLineFinding.Line(
             "glue-line-legs",
             "Glue lines of built-up legs",
             leg.name(),
             "line nearest to the middle of %s pieces stacked %s the bench"
                 .formatted(made.count(), made.stacked().words()),
             frame.leg().wood(),
-            leading);
-    return judged(
+            DesignQuantity.SHEAR,
+            leading,
+            List.of(GlueLineFinding.SHEAR));
+    return finding.judged(
         line,
         result -> new double[] {shear(leg, result)},
         (pad, f) -> Laminations.shear(pad, f[0], first, inertia, b));
@@ -166,79 +147,26 @@ public final class GlueLines {
     double length = stretcher.extension().orElseThrow().length().mm();
     double first = b * piece * (whole - piece) / 2;
     double inertia = b * whole * whole * whole / 12;
-    Line line =
-        new Line(
+    GlueLineFinding.Line line =
+        new GlueLineFinding.Line(
             "glue-line-" + JointStrengthCheck.key(stretcher.name()),
             "Glue line of a deepened end",
             stretcher.name(),
             "the glued-on piece at its joint",
             stretcher.wood(),
-            leading);
-    return judged(
+            DesignQuantity.SHEAR,
+            leading,
+            List.of(
+                GlueLineFinding.SHEAR,
+                new GlueLineFinding.Shown("M", "moment at the joint", Unit.N_MM)));
+    return finding.judged(
         line,
-        result -> JointForcesAt.raw(spot, result),
+        result -> {
+          double[] f = JointForcesAt.raw(spot, result);
+          return new double[] {f[1], f[3]};
+        },
         (pad, f) ->
-            Laminations.gluedOn(pad, f[3], first, inertia, b, length)
-                + Laminations.shear(pad, Math.abs(f[1]), first, inertia, b));
-  }
-
-  private CheckResult judged(Line line, Function<FrameResult, double[]> forces, Stress stress) {
-    DurationClass duration = line.leading().action().duration();
-    String missing = MissingValues.of(inquiry, line.wood(), List.of(DesignQuantity.SHEAR));
-    if (!missing.isEmpty()) {
-      return new CheckResult.NotChecked(
-          line.key(), line.title(), line.part(), Topic.JOINT, missing);
-    }
-    Factors factors = Factors.strength(inquiry.bench().basis());
-    RecordingPad pad = Pad.recording();
-    double wood =
-        inquiry.strengths().explain(line.wood(), duration, DesignQuantity.SHEAR, pad).orElseThrow();
-    double strength =
-        UsePart.of(
-            strength(line.wood(), duration, wood, pad),
-            inquiry.plan().criteria().strengthUse(),
-            Unit.MPA,
-            pad);
-    ToDoubleFunction<JointLevel> at =
-        level ->
-            stress.of(Pad.blank(), inquiry.read(level, factors, line.leading(), forces)) / strength;
-    StiffnessRange range = inquiry.range(level -> at.applyAsDouble(level.level()));
-    double[] f = inquiry.read(JointLevel.MEAN, factors, line.leading(), forces);
-    for (int i = 0; i < Math.min(f.length, 4); i++) {
-      if (f.length == 1 || i == 1 || i == 3) {
-        boolean moment = i == 3;
-        pad.given(
-            moment ? "M" : "V",
-            moment ? "moment at the joint" : "shear force",
-            f[i],
-            moment ? Unit.N_MM : Unit.N,
-            ANALYSIS);
-      }
-    }
-    double tau = stress.of(pad, f);
-    CheckResult.Checked check =
-        Finding.of(line.key(), line.title(), Topic.JOINT)
-            .on(line.part(), line.place())
-            .under(line.leading().words(), factors.words())
-            .over(range)
-            .judge(tau, strength, Unit.MPA, pad);
-    return inquiry.keep(check, factors, line.leading());
-  }
-
-  /** Stress on a line from the forces on it, MPa. */
-  private interface Stress {
-    double of(Pad pad, double[] forces);
-  }
-
-  private double strength(String wood, DurationClass duration, double shear, Pad pad) {
-    Glue glue = inquiry.bench().glue().glue();
-    pad.remark("Long grain on long grain: a sound line is as strong as the wood.");
-    if (!glue.structural()) {
-      pad.remark(glue.name() + " (" + glue.grade().words() + ") is no structural glue to EN 301.");
-    }
-    double limit =
-        GlueDesign.classLimit(
-            pad, glue.grade(), strengths.of(wood, wood, duration).family(), shear);
-    return Math.min(shear, limit);
+            Laminations.gluedOn(pad, f[1], first, inertia, b, length)
+                + Laminations.shear(pad, Math.abs(f[0]), first, inertia, b));
   }
 }

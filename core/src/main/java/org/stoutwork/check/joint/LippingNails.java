@@ -8,6 +8,8 @@ import org.stoutwork.check.Inquiry;
 import org.stoutwork.fastener.Nail;
 import org.stoutwork.joint.screwed.NailCapacity;
 import org.stoutwork.joint.screwed.Nailing;
+import org.stoutwork.joint.screwed.RowForces;
+import org.stoutwork.joint.screwed.Seat;
 import org.stoutwork.joint.setting.JointStrength;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.quantity.Writing;
@@ -17,12 +19,14 @@ import org.stoutwork.wood.time.DurationClass;
 
 /**
  * The nails of a nailed lipping. The bench is lifted by it: half of its mass hangs on the nails of
- * one edge. No other action is looked at.
+ * one edge. No other action is looked at. Nails stand along the middle of the edge, the first and
+ * the last equally far from its ends.
  */
 public final class LippingNails {
 
   private static final double WIRE = 600;
   private static final double HEAD = 2;
+  private static final double ACROSS_THE_GRAIN = 90;
 
   private LippingNails() {}
 
@@ -62,8 +66,19 @@ public final class LippingNails {
     LimitResult results =
         new LimitResult(
             "lipping", "lipping", lifted, "as it is", inquiry.plan().criteria().strengthUse());
-    double shear = kg * TopLoads.GRAVITY / 2 / count;
-    return NailCapacity.utilisations(nailing, strength.family(), 0, shear, true).stream()
+    double lift = kg * TopLoads.GRAVITY / 2;
+    Seat seat =
+        new Seat(
+            "lipping",
+            (edge - (count - 1) * nails.spacing().mm()) / 2,
+            bench.top().thicknessMm() / 2,
+            nails.spacing().mm(),
+            Double.POSITIVE_INFINITY,
+            ACROSS_THE_GRAIN,
+            lipping.thickness().mm() / d);
+    RowForces forces = new RowForces((int) count, nails.spacing().mm(), 0, 0, lift, 1, 1);
+    return NailCapacity.utilisations(nailing, strength.family(), forces, List.of(seat), true)
+        .stream()
         .filter(limit -> limit.demand() > 0)
         .map(results::of)
         .toList();

@@ -8,27 +8,28 @@ import org.stoutwork.action.Factors;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.BenchModel;
 import org.stoutwork.assembly.JointLevel;
-import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.FixingScrew;
+import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.Rail;
+import org.stoutwork.bench.ScrewRow;
 import org.stoutwork.bench.TopFixing;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.Stand;
 import org.stoutwork.fastener.CoachScrew;
-import org.stoutwork.fastener.Fastener;
-import org.stoutwork.fastener.Washer;
+import org.stoutwork.fastener.Screw;
 import org.stoutwork.fastener.WoodScrew;
-import org.stoutwork.fastener.withdrawal.ScrewWithdrawal;
 import org.stoutwork.joint.limit.JointLimit;
+import org.stoutwork.joint.screwed.RowForces;
 import org.stoutwork.joint.screwed.ScrewCapacity;
 import org.stoutwork.joint.screwed.Screwing;
+import org.stoutwork.joint.screwed.Seat;
 import org.stoutwork.joint.setting.JointStrength;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
 import org.stoutwork.wood.time.DurationClass;
-import org.stoutwork.working.Pad;
 
 /**
  * The screws that hold the top on its rails: what the frame pulls and pushes through the bearings
@@ -36,12 +37,10 @@ import org.stoutwork.working.Pad;
  */
 public final class TopScrews {
 
-  private static final double COACH_YIELD = 310;
-  private static final double COACH_STEEL = 400;
-  private static final double WOOD_YIELD = 550;
-  private static final double WOOD_STEEL = 500;
-  private static final double CORE = 0.7;
-  private static final double WOOD_CORE = 0.65;
+  private static final String OF_PULL = "thread.*|head.*|core.*|reach.*|hole.*|.*pulled.*";
+
+  /** Width of a single row across the grain that counts for its stiffness, in diameters; NDS. */
+  private static final double GROUP_WIDTH = 3;
 
   private static final int SLOTS = 6;
   private static final double TIED = 1e-6;
@@ -61,8 +60,13 @@ public final class TopScrews {
     return new TopScrews(inquiry).all();
   }
 
-  /** The screws of one end frame under one action; pull and shear of all of them, N. */
-  private record Drawn(EndFrame frame, Stand leading, double pull, double shear) {}
+  /** The screws of one end frame under one action; pull, shear along and across the bench, N. */
+  private record Drawn(
+      EndFrame frame, Stand leading, double pull, double lengthways, double sideways) {
+    double shear() {
+      return Math.hypot(lengthways, sideways);
+    }
+  }
 
   private List<CheckResult> all() {
     String wood = inquiry.bench().top().layers().get(0).wood();
@@ -109,7 +113,7 @@ public final class TopScrews {
         (stand, size) -> {
           if (mayGovern(size, most)) {
             double[] f = inquiry.read(JointLevel.MEAN, factors, stand, r -> forces(frame, r));
-            out.add(new Drawn(frame, stand, Math.max(0, -f[0]), Math.hypot(f[1], f[2])));
+            out.add(new Drawn(frame, stand, Math.max(0, -f[0]), Math.abs(f[2]), Math.abs(f[1])));
           }
         });
     return out;
@@ -157,10 +161,7 @@ public final class TopScrews {
     String rail = drawn.frame().topRail().wood();
     String wood = inquiry.bench().top().layers().get(0).wood();
     JointStrength strength = strengths.of(rail, wood, duration);
-    Screwing screwing = screwing(drawn.frame(), strength);
-    boolean partial = inquiry.bench().basis() == BasisChoice.PARTIAL_FACTORS;
-    int n = fixing.perRail();
-    double together = partial ? ScrewWithdrawal.effectiveNumber(Pad.blank(), n) : n;
+    Screwing screwing = screwing(drawn, strength);
     LimitResult results =
         new LimitResult(
             "top-screws",
@@ -168,13 +169,11 @@ public final class TopScrews {
             drawn.leading().words(),
             Factors.strength(inquiry.bench().basis()).words(),
             inquiry.plan().criteria().strengthUse());
-    List<JointLimit> all =
-        ScrewCapacity.utilisations(
-            screwing, strength.family(), drawn.pull() / together, drawn.shear() / n, true);
+    List<JointLimit> all = utilisations(drawn, screwing, strength);
     boolean tooShort =
         strength.family() instanceof StrengthFamily.PartialFactors && reachless(screwing);
     for (JointLimit limit : all) {
-      boolean ofPull = limit.failure().matches("thread.*|head.*|core.*|reach.*");
+      boolean ofPull = limit.failure().matches(OF_PULL);
       boolean needsThread = limit.failure().matches("thread.*|pull and.*");
       if (ofPull == pulled && !(tooShort && needsThread)) {
         out.add(results.of(limit));
@@ -184,8 +183,6 @@ public final class TopScrews {
       if (tooShort) {
         out.add(left("top-screws-thread-pulling-out", "Thread pulling out", tooShort(screwing)));
       }
-      ScrewCapacity.pilotHole(screwing, fixing.pilotDiameter().mm(), true)
-          .forEach(limit -> out.add(results.of(limit)));
     }
   }
 
@@ -199,26 +196,70 @@ public final class TopScrews {
             Writing.fixed(screwing.thread(), 0), Writing.fixed(6 * screwing.screw().diameter(), 0));
   }
 
+  /** Grain of the rail runs across the bench, along the row; that of the top as its layer says. */
+  private List<JointLimit> utilisations(Drawn drawn, Screwing screwing, JointStrength strength) {
+    ScrewRow row = ScrewRow.of(inquiry.bench(), drawn.frame());
+    Rail rail = drawn.frame().topRail();
+    double d = fixing.screwDiameter().mm();
+    double none = Double.POSITIVE_INFINITY;
+    double next = row.count() == 1 ? none : row.pitch();
+    Seat inRail =
+        new Seat(
+            "rail",
+            row.fromRailEnd(),
+            rail.thickness().mm() / 2,
+            next,
+            none,
+            screwing.headAngle(),
+            rail.depth().mm() / d);
+    double reach = screwing.reach() / d;
+    double angle = screwing.pointAngle();
+    Seat inTop =
+        lengthwise()
+            ? new Seat("top", row.fromTopEnd(), row.fromTopEdge(), none, next, angle, reach)
+            : new Seat("top", row.fromTopEdge(), row.fromTopEnd(), next, none, angle, reach);
+    double thick = inquiry.bench().top().layers().get(0).thickness().mm();
+    RowForces forces =
+        new RowForces(
+            row.count(),
+            row.pitch(),
+            drawn.pull(),
+            drawn.sideways(),
+            drawn.lengthways(),
+            strength.rail().modulus() * rail.thickness().mm() * rail.depth().mm(),
+            strength.post().modulus() * thick * GROUP_WIDTH * d);
+    return ScrewCapacity.utilisations(
+        screwing, strength.family(), forces, List.of(inRail), List.of(inTop), true);
+  }
+
+  private boolean lengthwise() {
+    return inquiry.bench().top().layers().get(0).grain() == Grain.ALONG;
+  }
+
   /** A screw up through the whole depth of its rail. */
-  private Screwing screwing(EndFrame frame, JointStrength strength) {
+  private Screwing screwing(Drawn drawn, JointStrength strength) {
+    EndFrame frame = drawn.frame();
     double d = fixing.screwDiameter().mm();
     double through = frame.topRail().depth().mm();
     double thread = fixing.threadLength().mm();
     double length = through + thread + d;
     double hole = fixing.holeDiameter().mm();
     double washer = fixing.washerDiameter().mm();
-    Fastener screw =
+    Screw screw =
         fixing.screw() == FixingScrew.COACH_SCREW
-            ? new CoachScrew(
-                d,
-                CORE * d,
-                length,
-                thread,
-                d,
-                COACH_YIELD,
-                COACH_STEEL,
-                new Washer(Math.max(washer, 1.05 * hole), hole, 0.3 * d))
-            : new WoodScrew(d, WOOD_CORE * d, length, thread + d, washer, WOOD_YIELD, WOOD_STEEL);
-    return new Screwing(screw, through, strength.rail(), strength.post(), 90, 90, false, hole);
+            ? CoachScrew.plain(d, length, thread, washer, hole)
+            : WoodScrew.plain(d, length, thread + d, washer);
+    double toTheBench = Math.toDegrees(Math.atan2(drawn.sideways(), drawn.lengthways()));
+    double inRail = 90 - toTheBench;
+    return new Screwing(
+        screw,
+        through,
+        strength.rail(),
+        strength.post(),
+        inRail,
+        lengthwise() ? toTheBench : inRail,
+        false,
+        hole,
+        fixing.pilotDiameter().mm());
   }
 }

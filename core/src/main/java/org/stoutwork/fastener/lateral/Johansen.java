@@ -105,15 +105,6 @@ public final class Johansen {
           .as("f_m*d^3/6")
           .source(Source.derived("plastic bending of a circle"));
 
-  private static final Formula GROUP =
-      Formula.define("n_ef")
-          .meaning("effective number of fasteners in a row along the grain")
-          .where("n", "number", Unit.ONE)
-          .where("a_1", "spacing", Unit.MM)
-          .where("d", "diameter", Unit.MM)
-          .as("min(n, n^0.9*(a_1/(13*d))^0.25)")
-          .source(Documents.ec5("8.5.1.1 (8.34)"));
-
   private Johansen() {}
 
   private static Formula.Builder start(String mode, String words) {
@@ -190,10 +181,5 @@ public final class Johansen {
   /** Plastic moment of a round wood peg, N·mm. EN 1995-1-1 gives none. */
   public static double woodMoment(Pad pad, double fm, double d) {
     return pad.take(WOOD_MOMENT, fm, d);
-  }
-
-  /** Effective number of n fasteners in a row along the grain. */
-  public static double inRow(Pad pad, int n, double spacing, double d) {
-    return pad.take(GROUP, n, spacing, d);
   }
 }

@@ -55,6 +55,15 @@ public final class Slip {
           .as("K_ser/(1 + k_def)")
           .source(Documents.ec5("2.2.3, 2.3.2.2"));
 
+  private static final Formula PULLED =
+      Formula.define("K_ax")
+          .meaning("stiffness of one screw against being drawn out of side grain")
+          .unit(Unit.N_PER_MM)
+          .where("d", "thread diameter", Unit.MM)
+          .where("l_ef", "thread in the wood", Unit.MM)
+          .fitted("25*d*l_ef")
+          .source(Source.fromMemory("European technical assessments of wood screws", "usual form"));
+
   private static final Formula ROTATION =
       Formula.define("K_φ")
           .meaning("rotational stiffness of a group of fasteners")
@@ -90,6 +99,11 @@ public final class Slip {
   /** Slip modulus under lasting load, N/mm. */
   public static double lasting(Pad pad, double kSer, double kDef) {
     return pad.take(LASTING, kSer, kDef);
+  }
+
+  /** Stiffness of one screw against being drawn out of side grain, N/mm. */
+  public static double pulled(Pad pad, double d, double thread) {
+    return pad.take(PULLED, d, thread);
   }
 
   /** Sum of squared distances of four fasteners at the corners of a × b from their middle, mm². */

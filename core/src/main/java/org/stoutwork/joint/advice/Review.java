@@ -11,6 +11,7 @@ import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.joint.StatedSpring;
 import org.stoutwork.joint.setting.JointSetting;
 
@@ -119,6 +120,11 @@ public final class Review implements Joint.Cases<List<Note>> {
   @Override
   public List<Note> housing(Housing joint) {
     return List.of(new Note(Advice.HOUSING, joint.depth() / members.postDepth()));
+  }
+
+  @Override
+  public List<Note> screwedButt(ScrewedButt joint) {
+    return List.of();
   }
 
   @Override

@@ -9,6 +9,7 @@ import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.joint.StatedSpring;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.limit.JointLimit;
@@ -84,6 +85,12 @@ public final class JointCapacities {
     @Override
     public Boolean housing(Housing joint) {
       LapCapacity.housing(joint, with);
+      return true;
+    }
+
+    @Override
+    public Boolean screwedButt(ScrewedButt joint) {
+      ScrewedCapacity.butt(joint, with);
       return true;
     }
 

@@ -22,6 +22,9 @@ final class LapCapacity {
     JointForces f = with.forces();
     if (joint.glued()) {
       glue(joint, with, m);
+      joint.screws().ifPresent(set -> ScrewedCapacity.pressing(joint, set, with));
+    } else if (joint.screws().isPresent()) {
+      ScrewedCapacity.lap(joint, joint.screws().get(), with);
     } else {
       with.limits()
           .strength("dry lap turning freely", "joint", f.moment(), Unit.N_MM, LapCapacity::free);
@@ -78,7 +81,7 @@ final class LapCapacity {
                     m.postDepth()));
   }
 
-  private static double free(Pad pad) {
+  static double free(Pad pad) {
     pad.remark("Without glue or fastener a lap is a pin.");
     return 0;
   }
@@ -160,9 +163,17 @@ final class LapCapacity {
             pad ->
                 Bearing.elasticMoment(
                     pad, with.edgeBearing(pad), m.railThickness(), joint.depth()));
-    with.limits()
-        .strength(
-            "end pulling out of its housing", "joint", f.tension(), Unit.N, LapCapacity::endGrain);
+    if (joint.screws().isPresent()) {
+      ScrewedCapacity.housing(joint, joint.screws().get(), with);
+    } else {
+      with.limits()
+          .strength(
+              "end pulling out of its housing",
+              "joint",
+              f.tension(),
+              Unit.N,
+              LapCapacity::endGrain);
+    }
   }
 
   private static double endGrain(Pad pad) {

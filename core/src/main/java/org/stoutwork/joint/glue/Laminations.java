@@ -22,6 +22,17 @@ public final class Laminations {
           .as("V*S_1/(I*b)")
           .source(Source.derived("beam theory"));
 
+  private static final Formula LAYERS =
+      Formula.define("τ")
+          .meaning("shear along the glue line between layers")
+          .unit(Unit.MPA)
+          .where("V", "shear force", Unit.N)
+          .where("ES_1", "Σ E·A·z of what lies beyond the line, for each millimetre", Unit.N)
+          .where("EI_1", "bending stiffness of the whole, for each millimetre", Unit.N_MM)
+          .where("b", "width of the line", Unit.MM)
+          .as("V*ES_1/(EI_1*b)")
+          .source(Source.derived("beam theory, layers of different moduli"));
+
   private static final Formula END_FORCE =
       Formula.define("F")
           .meaning("force that the line of a glued-on piece must build up")
@@ -58,6 +69,16 @@ public final class Laminations {
   /** Shear along a glue line, MPa. */
   public static double shear(Pad pad, double v, double first, double inertia, double b) {
     return pad.take(SHEAR, v, first, inertia, b);
+  }
+
+  /**
+   * Shear along the line between layers of different moduli, MPa.
+   *
+   * @param first Σ E·A·z of the layers beyond the line for a width of 1 mm, N
+   * @param stiffness bending stiffness of all layers for a width of 1 mm, N·mm
+   */
+  public static double layers(Pad pad, double v, double first, double stiffness, double b) {
+    return pad.take(LAYERS, v, first, stiffness, b);
   }
 
   /** Shear along the line of a glued-on piece of limited length, MPa. */

@@ -1,5 +1,6 @@
 package org.stoutwork.joint.screwed;
 
+import org.stoutwork.fastener.Fastener;
 import org.stoutwork.fastener.Nail;
 import org.stoutwork.joint.setting.TimberStrength;
 
@@ -19,7 +20,8 @@ public record Nailing(
     TimberStrength head,
     TimberStrength point,
     boolean endGrain,
-    double pilot) {
+    double pilot)
+    implements Fastening {
 
   /** Checks that the nail reaches into the second piece and is held by its hole. */
   public Nailing {
@@ -35,8 +37,34 @@ public record Nailing(
     }
   }
 
-  /** Reach in the point-side piece, mm. */
+  @Override
+  public Fastener fastener() {
+    return nail;
+  }
+
+  @Override
+  public String word() {
+    return "nail";
+  }
+
+  @Override
   public double reach() {
     return nail.length() - headThickness;
+  }
+
+  /** A nail bears alike at every angle to the grain. */
+  @Override
+  public double headAngle() {
+    return 0;
+  }
+
+  @Override
+  public double pointAngle() {
+    return 0;
+  }
+
+  @Override
+  public boolean drilled() {
+    return pilot > 0;
   }
 }

@@ -1,8 +1,7 @@
 package org.stoutwork.joint.screwed;
 
-import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Fastener;
-import org.stoutwork.fastener.WoodScrew;
+import org.stoutwork.fastener.Screw;
 import org.stoutwork.fastener.placing.Slip;
 import org.stoutwork.fastener.placing.Slots;
 import org.stoutwork.joint.setting.TimberStrength;
@@ -19,58 +18,67 @@ import org.stoutwork.working.Pad;
  * @param pointAngle the same on the point side
  * @param endGrain whether the thread sits in end grain
  * @param hole diameter or length of slot in the head-side piece, mm
+ * @param pilot diameter of the hole drilled for the thread, mm; 0 for none
  */
 public record Screwing(
-    Fastener screw,
+    Screw screw,
     double headThickness,
     TimberStrength head,
     TimberStrength point,
     double headAngle,
     double pointAngle,
     boolean endGrain,
-    double hole) {
+    double hole,
+    double pilot)
+    implements Fastening {
 
   /** Checks that the screw reaches into the second piece. */
   public Screwing {
-    if (!(screw instanceof CoachScrew || screw instanceof WoodScrew)) {
-      throw new IllegalArgumentException(
-          "a screwing needs a coach screw or a wood screw, not a " + screw.title());
-    }
-    if (!(headThickness > 0 && headThickness < length(screw))) {
+    if (!(headThickness > 0 && headThickness < screw.length())) {
       throw new IllegalArgumentException(
           "a %s does not reach through %s mm: take a screw at least 6 d longer than that"
               .formatted(screw.title(), headThickness));
     }
-    if (!(hole >= root(screw))) {
+    if (!(hole >= screw.root())) {
       throw new IllegalArgumentException(
-          "a hole of %s mm does not let a core of %s mm pass".formatted(hole, root(screw)));
+          "a hole of %s mm does not let a core of %s mm pass".formatted(hole, screw.root()));
     }
-  }
-
-  private static double length(Fastener screw) {
-    return screw instanceof CoachScrew coach ? coach.length() : ((WoodScrew) screw).length();
-  }
-
-  private static double root(Fastener screw) {
-    return screw instanceof CoachScrew coach ? coach.root() : ((WoodScrew) screw).root();
+    if (!(pilot >= 0 && pilot <= screw.diameter())) {
+      throw new IllegalArgumentException(
+          "a hole of %s mm does not hold a %s: at most its diameter, 0 for none"
+              .formatted(pilot, screw.title()));
+    }
   }
 
   /** Core diameter, mm. */
   public double core() {
-    return root(screw);
+    return screw.root();
+  }
+
+  @Override
+  public Fastener fastener() {
+    return screw;
+  }
+
+  @Override
+  public String word() {
+    return "screw";
   }
 
   /** Length in the point-side piece with the tip, mm. */
-  public double penetration() {
-    return length(screw) - headThickness;
+  @Override
+  public double reach() {
+    return screw.length() - headThickness;
+  }
+
+  @Override
+  public boolean drilled() {
+    return pilot > 0;
   }
 
   /** Length of thread in the point-side piece without the tip, mm. */
   public double thread() {
-    double tip = screw instanceof CoachScrew coach ? coach.tip() : screw.diameter();
-    double thread =
-        screw instanceof CoachScrew coach ? coach.thread() : ((WoodScrew) screw).thread() - tip;
-    return Math.max(0, Math.min(thread, penetration() - tip));
+    return Math.max(0, Math.min(screw.bite(), reach() - screw.tip()));
   }
 
   /** Slip modulus of the screw in use, N/mm. */

@@ -1,5 +1,7 @@
 package org.stoutwork.joint.stiffness;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.stoutwork.fastener.placing.Slip;
 import org.stoutwork.joint.DowelledButt;
 import org.stoutwork.joint.Joint;
@@ -28,15 +30,15 @@ final class DowelStiffness {
 
   private static final Formula COUPLE =
       Formula.define("K_d")
-          .meaning("rotational stiffness of dowels against a sprung edge")
+          .meaning("rotational stiffness of what is pulled, against a sprung edge")
           .unit(Unit.N_MM_PER_RAD)
-          .where("k_d", "stiffness of one dowel", Unit.N_PER_MM)
-          .where("n", "number of dowels", Unit.ONE)
+          .where("k_d", "stiffness of one dowel or screw", Unit.N_PER_MM)
+          .where("n", "their number", Unit.ONE)
           .where("S_1", "sum of levers", Unit.MM)
           .where("S_2", "sum of squared levers", Unit.MM2)
           .where("k_C", "stiffness of the pressed end", Unit.N_PER_MM)
           .as("k_d*(S_2 - k_d*S_1^2/(k_C + n*k_d))")
-          .source(Source.derived("statics: dowels on their levers against a sprung edge"));
+          .source(Source.derived("statics: levers against a sprung edge"));
 
   private DowelStiffness() {}
 
@@ -56,7 +58,7 @@ final class DowelStiffness {
             setting.post().gRT());
     double one =
         pad.take(ONE_DOWEL, ks, d, joint.inRail(), joint.inPost(), joint.dowel().wood().modulus());
-    double k = couple(joint, pad, pressed, one);
+    double k = couple(pad, heights(joint), pressed, one);
     double dowels = joint.count() * one;
     double density =
         Slip.density(pad, joint.dowel().wood().density(), setting.rail().meanDensity());
@@ -75,17 +77,25 @@ final class DowelStiffness {
             0);
   }
 
-  private static double couple(
-      DowelledButt joint, Pad pad, ShoulderSpring.Pressed pressed, double one) {
+  private static List<Double> heights(DowelledButt joint) {
+    List<Double> out = new ArrayList<>();
+    for (int i = 0; i < joint.count(); i++) {
+      out.add(joint.edge() + i * joint.spacing());
+    }
+    return out;
+  }
+
+  /** Rotational stiffness of pulled dowels or screws at some heights, against a pressed edge. */
+  static double couple(Pad pad, List<Double> heights, ShoulderSpring.Pressed pressed, double one) {
     double sum = 0;
     double squares = 0;
-    for (int i = 0; i < joint.count(); i++) {
-      double z = Math.max(0, joint.edge() + i * joint.spacing() - pressed.depth() / 3);
+    for (double height : heights) {
+      double z = Math.max(0, height - pressed.depth() / 3);
       sum += z;
       squares += z * z;
     }
-    pad.given("S_1", "sum of levers of the dowels", sum, Unit.MM, Source.derived("geometry"));
+    pad.given("S_1", "sum of levers", sum, Unit.MM, Source.derived("geometry"));
     pad.given("S_2", "sum of squared levers", squares, Unit.MM2, Source.derived("geometry"));
-    return pad.take(COUPLE, one, joint.count(), sum, squares, pressed.bearing());
+    return pad.take(COUPLE, one, heights.size(), sum, squares, pressed.bearing());
   }
 }

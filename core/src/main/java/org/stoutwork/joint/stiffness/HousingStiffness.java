@@ -23,7 +23,12 @@ final class HousingStiffness {
     double push = ShoulderSpring.bearing(pad, edge, m.railThickness() * joint.depth());
     boolean glued = joint.glued();
     return new Six(
-            glued ? Range.of(end, 0.1, 0.5, 1) : Range.of(end, 0.05, 0.3, 1),
+            (glued ? Range.of(end, 0.1, 0.5, 1) : Range.of(end, 0.05, 0.3, 1))
+                .plus(
+                    joint
+                        .screws()
+                        .map(set -> ScrewStiffness.pulledFromEnd(set, m.postDepth(), pad))
+                        .orElse(Range.NOTHING)),
             Range.of(push, 0.5, 1, 2),
             Range.of(push, 0.25, 0.5, 1),
             glued ? Range.of(k, 0, 0.8, 3) : Range.of(k, 0, 0.5, 1.2),

@@ -8,6 +8,7 @@ import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.joint.StatedSpring;
 import org.stoutwork.joint.setting.JointSetting;
 import org.stoutwork.quantity.Unit;
@@ -92,6 +93,11 @@ public record JointStiffness(
     @Override
     public JointStiffness housing(Housing joint) {
       return HousingStiffness.of(joint, setting, pad);
+    }
+
+    @Override
+    public JointStiffness screwedButt(ScrewedButt joint) {
+      return ScrewStiffness.butt(joint, setting, pad);
     }
 
     @Override

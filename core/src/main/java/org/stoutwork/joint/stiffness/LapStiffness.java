@@ -23,6 +23,12 @@ final class LapStiffness {
   private LapStiffness() {}
 
   static JointStiffness of(HalfLap joint, JointSetting setting, Pad pad) {
+    return joint.screws().isPresent() && !joint.glued()
+        ? ScrewStiffness.lap(joint, joint.screws().get(), setting, pad)
+        : held(joint, setting, pad);
+  }
+
+  private static JointStiffness held(HalfLap joint, JointSetting setting, Pad pad) {
     Joint.Members m = setting.members();
     double post = joint.postPart(m);
     double ks =

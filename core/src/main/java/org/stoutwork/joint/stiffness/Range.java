@@ -14,6 +14,8 @@ record Range(double low, double mean, double high) {
     }
   }
 
+  static final Range NOTHING = new Range(0, 0, 0);
+
   static Range rigid() {
     return new Range(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
   }

@@ -206,7 +206,7 @@ class BenchFaultsTest {
       @ForAll @DoubleRange(min = 0.1, max = 160) double size,
       @ForAll @DoubleRange(min = 0.1, max = 90) double other,
       @ForAll @IntRange(min = 1, max = 8) int count,
-      @ForAll @IntRange(min = 0, max = 9) int which) {
+      @ForAll @IntRange(min = 0, max = 11) int which) {
     BenchSketch sketch =
         Benches.ordinary()
             .everyEndFrame(
@@ -242,6 +242,8 @@ class BenchFaultsTest {
       case 6 -> j.nutFromEnd(first).tenonThickness(second);
       case 7 -> j.dowels(count).dowelDiameter(first);
       case 8 -> j.lapDepth(first).tenons(count);
+      case 9 -> j.screws(count).screwDiameter(second).screwLength(first);
+      case 10 -> j.screws(count).screwFromEdge(first).screwPilot(second);
       default -> j.play(first).through(true);
     }
   }

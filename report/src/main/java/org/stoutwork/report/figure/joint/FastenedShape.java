@@ -1,9 +1,14 @@
 package org.stoutwork.report.figure.joint;
 
 import java.util.List;
+import java.util.Optional;
 import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.DowelledButt;
+import org.stoutwork.joint.Housing;
+import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
+import org.stoutwork.joint.ScrewSet;
+import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.report.drawing.Point;
 
 /** Joints drawn up or held by bolts, dowels or a loose wedge. */
@@ -16,9 +21,49 @@ final class FastenedShape {
 
   private FastenedShape() {}
 
-  /** Length of rail that a bolted joint needs to show, mm. */
-  static double reach(BoltedTenon j) {
-    return j.nut().fromEnd() + j.nut().diameter() / 2;
+  /** Length of rail that a joint needs to show, mm: as far as what holds it reaches. */
+  static double reach(Joint joint, Joint.Members members) {
+    if (joint instanceof BoltedTenon bolted) {
+      return bolted.nut().fromEnd() + bolted.nut().diameter() / 2;
+    }
+    if (joint instanceof DowelledButt dowelled) {
+      return dowelled.inRail();
+    }
+    Optional<ScrewSet> screws =
+        joint instanceof ScrewedButt butt
+            ? Optional.of(butt.screws())
+            : joint instanceof Housing housing ? housing.screws() : Optional.empty();
+    return screws.map(s -> Math.max(0, s.screw().length() - members.postDepth())).orElse(0.0);
+  }
+
+  static void draw(Views v, ScrewedButt j) {
+    v.postCut().rail().faces();
+    double b = v.members().railThickness() / 2;
+    v.shoulder.cutOtherwise(-b, 0, b, v.depth());
+    screws(v, j.screws());
+    v.section.below(0, 0, j.screws().screw().length() - v.post(), 0, 0);
+    v.postDepth(1).sizes(0);
+  }
+
+  /** Edges of a rail and its outermost screws, for a chain of dimensions. */
+  static double[] outermost(ScrewSet set, double depth) {
+    List<Double> heights = set.heights(depth);
+    return set.count() == 1
+        ? new double[] {0, heights.get(0), depth}
+        : new double[] {0, heights.get(0), heights.get(heights.size() - 1), depth};
+  }
+
+  /** Screws from the back of the post into the end of the rail. */
+  static void screws(Views v, ScrewSet set) {
+    double d = set.screw().diameter();
+    double tip = set.screw().length() - v.post();
+    for (int i = 0; i < set.count(); i++) {
+      double z = set.heights(v.depth()).get(i);
+      v.section.seen(-v.post(), z - d / 2, tip, z + d / 2);
+      v.section.axis(-v.post() - 4, z, tip + 4, z);
+      v.shoulder.round(0, z, d);
+    }
+    v.shoulder.right(v.members().railThickness() / 2, 0, outermost(set, v.depth()));
   }
 
   static void draw(Views v, BoltedTenon j) {

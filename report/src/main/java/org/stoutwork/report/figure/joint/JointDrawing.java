@@ -9,6 +9,7 @@ import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.joint.StatedSpring;
 import org.stoutwork.report.drawing.Bounds;
 import org.stoutwork.report.drawing.Drawing;
@@ -75,9 +76,7 @@ public final class JointDrawing {
             new JointView(scale, amounts, measure),
             new JointView(scale, amounts, measure),
             place,
-            joint instanceof BoltedTenon bolted
-                ? FastenedShape.reach(bolted)
-                : joint instanceof DowelledButt dowelled ? dowelled.inRail() : 0);
+            FastenedShape.reach(joint, place.members()));
     joint.fold(new Shapes(v));
     v.section.dimensioned();
     v.shoulder.dimensioned();
@@ -134,6 +133,12 @@ public final class JointDrawing {
     @Override
     public Views housing(Housing joint) {
       LaidShape.draw(v, joint);
+      return v;
+    }
+
+    @Override
+    public Views screwedButt(ScrewedButt joint) {
+      FastenedShape.draw(v, joint);
       return v;
     }
 

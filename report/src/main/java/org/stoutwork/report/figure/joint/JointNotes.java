@@ -3,6 +3,8 @@ package org.stoutwork.report.figure.joint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Peg;
 import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.Bridle;
@@ -13,6 +15,8 @@ import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.ScrewSet;
+import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.joint.StatedSpring;
 import org.stoutwork.report.units.Amounts;
 
@@ -97,7 +101,7 @@ public final class JointNotes implements Joint.Cases<List<String>> {
 
   @Override
   public List<String> halfLap(HalfLap j) {
-    return List.of();
+    return screws(j.screws());
   }
 
   @Override
@@ -107,7 +111,30 @@ public final class JointNotes implements Joint.Cases<List<String>> {
 
   @Override
   public List<String> housing(Housing j) {
-    return List.of();
+    return screws(j.screws());
+  }
+
+  @Override
+  public List<String> screwedButt(ScrewedButt j) {
+    return screws(Optional.of(j.screws()));
+  }
+
+  private List<String> screws(Optional<ScrewSet> set) {
+    return set.map(
+            s ->
+                List.of(
+                    several(
+                            s.count(),
+                            s.screw() instanceof CoachScrew ? "coach screw" : "wood screw")
+                        + ", "
+                        + amounts.length(s.screw().diameter())
+                        + " across, "
+                        + amounts.length(s.screw().length())
+                        + " long",
+                    s.pilot() > 0
+                        ? "hole for the thread " + amounts.length(s.pilot())
+                        : "no hole drilled for the thread"))
+        .orElse(List.of());
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.stoutwork.report.figure.joint;
 
 import org.stoutwork.joint.HalfLap;
 import org.stoutwork.joint.Housing;
+import org.stoutwork.joint.ScrewSet;
 import org.stoutwork.report.drawing.Point;
 
 /** Joints in which one piece is laid over or into the other. */
@@ -19,7 +20,19 @@ final class LaidShape {
     double back = -front;
     v.shoulder.cut(parting, 0, back, d).cutOtherwise(front, 0, parting, d);
     v.shoulder.below(front, 0, parting, 0, 0).below(parting, 0, back, 0, 0);
+    j.screws().ifPresent(set -> screws(v, set, front));
     v.postDepth(0).sizes(1);
+  }
+
+  /** Screws from the rail's face, turn by turn to either side of the middle of the lap. */
+  private static void screws(Views v, ScrewSet set, double front) {
+    double d = set.screw().diameter();
+    for (int i = 0; i < set.count(); i++) {
+      double z = set.heights(v.depth()).get(i);
+      v.section.round(-v.post() / 2 + set.beside(i, v.post()), z, d);
+      v.shoulder.seen(front, z - d / 2, front + set.screw().length(), z + d / 2);
+    }
+    v.shoulder.right(-front, 0, FastenedShape.outermost(set, v.depth()));
   }
 
   static void draw(Views v, Housing j) {
@@ -28,6 +41,7 @@ final class LaidShape {
     double b = v.members().railThickness() / 2;
     v.shoulder.cutOtherwise(-b, 0, b, d);
     v.section.below(-j.depth(), 0, 0, 0, 0);
+    j.screws().ifPresent(set -> FastenedShape.screws(v, set));
     v.postDepth(1).sizes(0);
   }
 }

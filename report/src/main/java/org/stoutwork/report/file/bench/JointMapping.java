@@ -89,6 +89,7 @@ final class JointMapping {
     sizes.pegs(fields, joint);
     sizes.bolts(fields, joint);
     sizes.dowels(fields, joint);
+    sizes.screws(fields, joint);
     Take.value(lengths.size(fields, "lapDepth"), joint::lapDepth);
     fields.either("stiffness", "a stiffness", value -> stiffness(value, joint)).optional();
   }

@@ -1,5 +1,6 @@
 package org.stoutwork.report.file.bench;
 
+import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.bench.sketch.JointSketch;
 import org.stoutwork.bench.sketch.NutKind;
 import org.stoutwork.fastener.BoltClass;
@@ -18,6 +19,8 @@ final class JointSizes {
   private static final double SLIMMEST_WEDGE = 0.5;
   private static final Kind<BoltClass> STEEL = WordKinds.of(BoltClass.class, BoltClass::words);
   private static final Kind<HoleFit> HOLE = WordKinds.of(HoleFit.class, HoleFit::words);
+  private static final Kind<FixingScrew> SCREW =
+      WordKinds.of(FixingScrew.class, FixingScrew::words);
   private static final Kind<NutKind> NUT = WordKinds.of(NutKind.class, NutKind::words);
 
   private final Lengths lengths;
@@ -72,6 +75,15 @@ final class JointSizes {
     Take.value(lengths.size(fields, "nutFromEnd"), joint::nutFromEnd);
     Take.value(
         fields.quantity("preload", Quantities.force().atLeast(Force.ofNewtons(0))), joint::preload);
+  }
+
+  void screws(Fields fields, JointSketch joint) {
+    Take.value(fields.scalar("screw", SCREW), joint::screw);
+    Take.value(fields.wholeNumber("screws", 1, 8), joint::screws);
+    Take.value(lengths.size(fields, "screwDiameter"), joint::screwDiameter);
+    Take.value(lengths.size(fields, "screwLength"), joint::screwLength);
+    Take.value(lengths.size(fields, "screwFromEdge"), joint::screwFromEdge);
+    Take.value(lengths.place(fields, "screwPilot"), joint::screwPilot);
   }
 
   void dowels(Fields fields, JointSketch joint) {

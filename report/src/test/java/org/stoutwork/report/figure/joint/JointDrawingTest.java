@@ -112,7 +112,10 @@ class JointDrawingTest {
         Arguments.of("loose-wedge tenon", "46 18 83 147 24 11 69 31 27"),
         Arguments.of("half-lap", "20 54 41 74 83 127"),
         Arguments.of("dowelled butt", "36 32 24 38 27 127 83"),
-        Arguments.of("housing", "14 83 41 74 127"));
+        Arguments.of("housing", "14 83 41 74 127"),
+        Arguments.of("screwed half-lap", "21 53 41 74 83 127 28 71"),
+        Arguments.of("screwed housing", "12 83 41 74 127 33 61"),
+        Arguments.of("screwed butt", "72 83 41 74 127 39 49"));
   }
 
   @ParameterizedTest(name = "{0}")

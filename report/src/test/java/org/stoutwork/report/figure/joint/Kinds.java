@@ -5,8 +5,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.stoutwork.fastener.Bolt;
 import org.stoutwork.fastener.BoltSize;
+import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Peg;
 import org.stoutwork.fastener.Washer;
+import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.Bridle;
 import org.stoutwork.joint.DowelledButt;
@@ -16,6 +18,8 @@ import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.ScrewSet;
+import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.joint.advice.TenonProportions;
 
 /** A joint of every kind that fits a rail of 127 mm by 41 mm into a post of 83 mm by 74 mm. */
@@ -77,6 +81,16 @@ final class Kinds {
     out.put(
         "dowelled butt", new DowelledButt(new Peg(10, TenonProportions.BEECH), 3, 36, 32, 38, 24));
     out.put("housing", new Housing(14, true));
+    WoodScrew slim = WoodScrew.plain(4.5, 62, 41, 9);
+    out.put(
+        "screwed half-lap",
+        new HalfLap(21, false, false, Optional.of(new ScrewSet(slim, 3, 28, 2.5))));
+    WoodScrew longer = WoodScrew.plain(5, 126, 60, 10);
+    out.put(
+        "screwed housing", new Housing(12, false, Optional.of(new ScrewSet(longer, 2, 33, 2.7))));
+    out.put(
+        "screwed butt",
+        new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 155, 60, 25, 9), 2, 39, 5.4)));
     return out;
   }
 

@@ -172,6 +172,8 @@ class BenchFuzzTest {
             "{screwed: {diameter: 5, spacing: 80}}",
             "half-lap",
             "housing",
+            "half-lap, screwed",
+            "screwed butt",
             "bridle",
             "loose-wedge tenon, dry",
             "dowelled butt",

@@ -134,16 +134,36 @@ final class BrokenWords {
                 + " as `mortise and tenon, drawbored` or a map of its keys is needed (a"
                 + " joint is one of mortise and tenon, through tenon, haunched tenon, stub"
                 + " tenon, twin tenon, bridle, corner bridle, stub tenon and bed bolt,"
-                + " loose-wedge tenon, half-lap, dowelled butt or housing)."),
+                + " loose-wedge tenon, half-lap, dowelled butt, housing or screwed butt)."),
         BrokenBench.with(
             "a hold that is none",
             "    joint:\n      kind: mortise and tenon\n      tenonThickness: 16\n      tenonLength: 48\n",
-            "    joint: mortise and tenon, screwed\n",
+            "    joint: mortise and tenon, nailed\n",
             Refusal.BOTH,
             "bench.yaml:15:12  endFrames.topRail.joint is \"mortise and tenon,"
-                + " screwed\"; a joint such as `mortise and tenon, drawbored` or a map of"
+                + " nailed\"; a joint such as `mortise and tenon, drawbored` or a map of"
                 + " its keys is needed (a hold is one of glued, dry, wedged, wedged and"
-                + " glued, fox-wedged, fox-wedged and glued, pegged, pegged and glued, drawbored or drawbored and glued)."),
+                + " glued, fox-wedged, fox-wedged and glued, pegged, pegged and glued, drawbored, drawbored and glued, screwed or screwed and glued)."),
+        BrokenBench.with(
+            "screws in a tenon",
+            "    joint:\n      kind: mortise and tenon\n      tenonThickness: 16\n      tenonLength: 48\n",
+            "    joint: mortise and tenon, screwed\n",
+            Refusal.READER_ONLY,
+            "bench.yaml:15:5  endFrames.topRail.joint.hold is screwed; screws hold a half-lap or a"
+                + " housing; for a rail screwed through the leg say kind screwed butt."),
+        BrokenBench.with(
+            "screws that come out behind",
+            "      kind: mortise and tenon\n      tenonThickness: 16\n      tenonLength: 48\n",
+            "      kind: half-lap\n      screws: 3\n      screwLength: 110\n",
+            Refusal.READER_ONLY,
+            "bench.yaml:18:7  endFrames.topRail.joint.screwLength is 110 mm; at most 89 mm, or it comes"
+                + " out of the post."),
+        BrokenBench.with(
+            "more screws than a joint has",
+            "      kind: mortise and tenon\n      tenonThickness: 16\n      tenonLength: 48\n",
+            "      kind: housing\n      screws: 9\n",
+            Refusal.BOTH,
+            "bench.yaml:17:15  endFrames.topRail.joint.screws is 9; a whole number from 1 to 8 is needed."),
         BrokenBench.with(
             "a screwed hold without its screws",
             "depth: 120",

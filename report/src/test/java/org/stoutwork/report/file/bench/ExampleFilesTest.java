@@ -53,7 +53,7 @@ class ExampleFilesTest {
             "glued fox-wedged mortise and tenon",
             "glued drawbored haunched mortise and tenon",
             "loose-wedge tenon",
-            "glued half-lap",
+            "screwed half-lap",
             "butt joint with 2 dowels",
             "stub tenon with two bed bolts");
     assertTrue(kinds.containsAll(some), kinds.toString());

@@ -64,6 +64,12 @@ class JointsOfTheTradeTest {
           half-lap                                      | glued half-lap
           dowelled butt                                 | butt joint with 2 dowels
           housing                                       | glued housing
+          half-lap, screwed                             | screwed half-lap
+          half-lap, screwed and glued                   | glued and screwed half-lap
+          {kind: half-lap, screws: 3}                   | screwed half-lap
+          {kind: housing, hold: screwed, screws: 1}     | screwed housing
+          screwed butt                                  | screwed butt joint
+          {kind: screwed butt, screw: coach screw}      | screwed butt joint
           stub tenon and bed bolt                       | stub tenon with a bed bolt
           {kind: stub tenon and bed bolt, bolts: 2}     | stub tenon with two bed bolts
           """)
