@@ -57,7 +57,7 @@ final class RoomArrows {
                             fastener.placing, fastener.withdrawal, joint, joint.setting,
                             joint.glue, joint.peg, joint.bolted, joint.tenon, joint.limit
       joint.advice        : quantity, source, working, fastener, joint, joint.setting,
-                            joint.stiffness
+                            joint.bolted, joint.tenon, joint.stiffness
 
       bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, joint,
                             joint.setting
