@@ -58,7 +58,7 @@ final class RoomArrows {
                             joint.glue, joint.peg, joint.bolted, joint.tenon, joint.limit,
                             joint.screwed
       joint.advice        : quantity, source, working, fastener, joint, joint.setting,
-                            joint.stiffness
+                            joint.bolted, joint.tenon, joint.stiffness
 
       bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, joint,
                             joint.setting

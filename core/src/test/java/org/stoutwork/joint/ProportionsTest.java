@@ -10,13 +10,20 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.stoutwork.fastener.Bolt;
+import org.stoutwork.fastener.BoltSize;
+import org.stoutwork.fastener.Peg;
+import org.stoutwork.fastener.Washer;
 import org.stoutwork.joint.advice.Advice;
 import org.stoutwork.joint.advice.Effect;
 import org.stoutwork.joint.advice.Note;
 import org.stoutwork.joint.advice.Review;
 import org.stoutwork.joint.advice.TenonProportions;
+import org.stoutwork.joint.bolted.BoredTenon;
 import org.stoutwork.joint.setting.Glue;
+import org.stoutwork.joint.stiffness.JointStiffness;
 import org.stoutwork.source.Mark;
+import org.stoutwork.working.Pad;
 
 class ProportionsTest {
 
@@ -101,5 +108,76 @@ class ProportionsTest {
               assertFalse(row.follows(row.least() - 0.01));
             });
     assertEquals(19, Advice.all().size());
+  }
+
+  private static double effect(Advice advice, Joint joint) {
+    Note note =
+        Review.of(joint, Samples.setting()).stream()
+            .filter(n -> n.advice().equals(advice))
+            .findFirst()
+            .orElseThrow();
+    assertFalse(note.followed(), advice.part());
+    return Effect.of(note, joint, Samples.setting()).orElseThrow().ratio();
+  }
+
+  private static double mean(Joint joint) {
+    return JointStiffness.of(joint, Samples.setting(), Pad.blank()).mean().rotInPlane();
+  }
+
+  @Test
+  void the_effect_of_a_shoulder_and_of_a_high_tenon_is_that_of_the_joint_made_so() {
+    MortiseAndTenon low = tenon(96, 16, 2);
+    assertEquals(mean(tenon(92, 16, 6)) / mean(low), effect(Advice.SHOULDER, low), 1e-12);
+    MortiseAndTenon high = tenon(108, 16, 8);
+    assertEquals(mean(tenon(100, 16, 12)) / mean(high), effect(Advice.CROSSED_GLUE, high), 1e-12);
+    // Post 56 with a tenon of 24 in its middle: cheeks of 16; all three alike at 56/3.
+    MortiseAndTenon thick = tenon(80, 24, 18);
+    assertEquals(
+        mean(tenon(80, 56 / 3.0, 18)) / mean(thick), effect(Advice.CHEEK_RATIO, thick), 1e-12);
+  }
+
+  private static MortiseAndTenon tenon(double height, double thickness, double below) {
+    return new MortiseAndTenon(
+        height, thickness, 50, below, 0, 1, false, Optional.empty(), new Fit.Glued());
+  }
+
+  @Test
+  void a_peg_further_out_leaves_more_relish_and_a_short_haunch_more_horn() {
+    MortiseAndTenon far =
+        new MortiseAndTenon(
+            80,
+            16,
+            52,
+            18,
+            0,
+            1,
+            false,
+            Optional.of(new MortiseAndTenon.Haunch(20, 22)),
+            new Fit.Pegged(false, new Peg(8, TenonProportions.OAK), 1, 0, 31, 0));
+    assertEquals((52 - 25.0) / (52 - 31), effect(Advice.PEG_PLACE, far), 1e-12);
+    // Mortise 16 × 52, 40 mm of post above it, groove 20 high: 22 deep now, 18 deep if followed.
+    assertEquals(
+        (120 * 40 - 2 * 18 * 20.0) / (120 * 40 - 2 * 22 * 20),
+        effect(Advice.HAUNCH_LENGTH, far),
+        1e-12);
+  }
+
+  @Test
+  void a_bolted_tenon_twice_its_bore_carries_more_beside_it() {
+    BoltedTenon thin =
+        new BoltedTenon(
+            80,
+            17,
+            20,
+            20,
+            new Bolt(BoltSize.M10, 400, new Washer(40, 11, 3)),
+            1,
+            0,
+            new BoltedTenon.Nut(16, 30, 60, true),
+            0);
+    double now = new BoredTenon(17, 80, 11, List.of(0.0)).shearThickness(Pad.blank());
+    double then = new BoredTenon(22, 80, 11, List.of(0.0)).shearThickness(Pad.blank());
+    assertTrue(then > 1.5 * now);
+    assertEquals(then / now, effect(Advice.BORED_TENON, thin), 1e-12);
   }
 }

@@ -1,13 +1,16 @@
 package org.stoutwork.joint.advice;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.Joint;
-import org.stoutwork.joint.JointFault;
 import org.stoutwork.joint.MortiseAndTenon;
+import org.stoutwork.joint.bolted.BoredTenon;
 import org.stoutwork.joint.setting.JointSetting;
 import org.stoutwork.joint.stiffness.JointStiffness;
+import org.stoutwork.joint.tenon.Splitting;
 import org.stoutwork.working.Pad;
 
 /**
@@ -38,25 +41,91 @@ public record Effect(String what, double ratio) {
    * @return empty if the joint follows the advice already, cannot, or nothing is known
    */
   public static Optional<Effect> of(Note note, Joint joint, JointSetting setting) {
-    if (note.followed() || !(note.value() > 0)) {
+    if (note.followed()) {
       return Optional.empty();
+    }
+    Optional<Effect> own = ofItsOwn(note, joint, setting);
+    if (own.isPresent()) {
+      return own;
     }
     Power power = POWERS.get(note.advice());
     if (power != null) {
-      double ratio = Math.pow(nearest(note) / note.value(), power.exponent());
-      return Optional.of(new Effect(power.what(), ratio));
+      return note.value() > 0
+          ? Optional.of(
+              new Effect(power.what(), Math.pow(note.nearest() / note.value(), power.exponent())))
+          : Optional.empty();
     }
-    OptionalDouble stiffness =
-        joint instanceof MortiseAndTenon tenon
-            ? onStiffness(note, tenon, setting)
-            : OptionalDouble.empty();
+    OptionalDouble stiffness = stiffness(note, joint, setting);
     return stiffness.isPresent()
         ? Optional.of(new Effect("mean stiffness of the joint", stiffness.getAsDouble()))
         : Optional.empty();
   }
 
-  private static double nearest(Note note) {
-    return note.value() < note.advice().least() ? note.advice().least() : note.advice().most();
+  /** What follows from more than one size: recalculated with the size that is advised. */
+  private static Optional<Effect> ofItsOwn(Note note, Joint joint, JointSetting setting) {
+    if (joint instanceof MortiseAndTenon tenon) {
+      if (note.advice().equals(Advice.PEG_PLACE)) {
+        double behind = tenon.length() - note.value();
+        double then = tenon.length() - note.nearest();
+        return behind > 0 && then > 0
+            ? Optional.of(new Effect("force that tears the relish out", then / behind))
+            : Optional.empty();
+      }
+      if (tenon.haunch().isPresent()) {
+        return haunched(note, tenon, tenon.haunch().get(), setting);
+      }
+    }
+    if (joint instanceof BoltedTenon bolted) {
+      return bored(note, bolted, setting);
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Effect> haunched(
+      Note note, MortiseAndTenon tenon, MortiseAndTenon.Haunch haunch, JointSetting setting) {
+    double length = tenon.lengthInPost(setting.members());
+    double above = setting.postAbove();
+    MortiseAndTenon.Haunch changed = haunch;
+    if (note.advice().equals(Advice.HAUNCH_LENGTH)) {
+      changed = new MortiseAndTenon.Haunch(haunch.height(), Math.min(note.nearest(), length));
+    } else if (note.advice().equals(Advice.HAUNCH_HEIGHT)) {
+      double height = note.nearest() * setting.members().railDepth();
+      changed = new MortiseAndTenon.Haunch(height, haunch.length());
+    } else {
+      return Optional.empty();
+    }
+    if (!(above > 0) || Double.isInfinite(above)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Effect(
+            "force that shears the horn off",
+            horn(tenon, length, above, changed) / horn(tenon, length, above, haunch)));
+  }
+
+  private static double horn(
+      MortiseAndTenon tenon, double length, double above, MortiseAndTenon.Haunch haunch) {
+    return Splitting.groovedHorn(
+        Pad.blank(), length, tenon.mortiseWidth(), above, haunch.length(), haunch.height(), 1);
+  }
+
+  private static Optional<Effect> bored(Note note, BoltedTenon joint, JointSetting setting) {
+    double bore = joint.bore();
+    double thickness = joint.thickness();
+    if (note.advice().equals(Advice.BORED_TENON)) {
+      thickness = note.nearest() * bore;
+    } else if (note.advice().equals(Advice.BOLT_HOLE)) {
+      bore = joint.bolt().diameter() + note.nearest();
+    } else {
+      return Optional.empty();
+    }
+    List<Double> levers = joint.boreLevers(setting.members());
+    double now =
+        new BoredTenon(joint.thickness(), joint.height(), joint.bore(), levers)
+            .shearThickness(Pad.blank());
+    double then =
+        new BoredTenon(thickness, joint.height(), bore, levers).shearThickness(Pad.blank());
+    return Optional.of(new Effect("shear of the tenon beside the bore", then / now));
   }
 
   /**
@@ -64,55 +133,21 @@ public record Effect(String what, double ratio) {
    * the advice speaks of something else, is followed already, or cannot be followed here.
    */
   public static OptionalDouble onStiffness(Note note, MortiseAndTenon joint, JointSetting setting) {
+    return stiffness(note, joint, setting);
+  }
+
+  private static OptionalDouble stiffness(Note note, Joint joint, JointSetting setting) {
     if (note.followed()) {
       return OptionalDouble.empty();
     }
-    double near = nearest(note);
-    MortiseAndTenon changed;
-    if (note.advice().equals(Advice.TENON_THICKNESS)) {
-      changed = with(joint, near * setting.members().railThickness(), joint.length());
-    } else if (note.advice().equals(Advice.TENON_LENGTH)) {
-      changed = with(joint, joint.thickness(), near * setting.members().postDepth());
-    } else if (note.advice().equals(Advice.CHEEK)) {
-      changed = with(joint, thinner(joint, note.value() - near), joint.length());
-    } else {
-      return OptionalDouble.empty();
-    }
-    return changed.thickness() > 0 ? ratio(changed, joint, setting) : OptionalDouble.empty();
+    Optional<Joint> changed = new Followed(note, setting.members()).of(joint);
+    double now = changed.isEmpty() ? 0 : mean(joint, setting);
+    return now == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(mean(changed.get(), setting) / now);
   }
 
-  /** A tenon so much thinner that its cheeks are what is advised. */
-  private static double thinner(MortiseAndTenon joint, double tooMuch) {
-    return Math.max(0, joint.thickness() + 2 * tooMuch / (2 * joint.count() - 1));
-  }
-
-  private static OptionalDouble ratio(
-      MortiseAndTenon changed, MortiseAndTenon joint, JointSetting setting) {
-    double now = mean(joint, setting);
-    if (now == 0) {
-      return OptionalDouble.empty();
-    }
-    try {
-      return OptionalDouble.of(mean(changed, setting) / now);
-    } catch (JointFault noRoom) {
-      return OptionalDouble.empty();
-    }
-  }
-
-  private static double mean(MortiseAndTenon joint, JointSetting setting) {
+  private static double mean(Joint joint, JointSetting setting) {
     return JointStiffness.of(joint, setting, Pad.blank()).mean().rotInPlane();
-  }
-
-  private static MortiseAndTenon with(MortiseAndTenon j, double thickness, double length) {
-    return new MortiseAndTenon(
-        j.height(),
-        thickness,
-        length,
-        j.shoulderBelow(),
-        j.offCentre(),
-        j.count(),
-        j.through(),
-        j.haunch(),
-        j.fit());
   }
 }

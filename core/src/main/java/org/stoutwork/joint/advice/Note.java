@@ -15,6 +15,11 @@ public record Note(Advice advice, double value) {
     return advice.follows(value);
   }
 
+  /** The nearest value that follows the advice, in the row's unit. */
+  double nearest() {
+    return value < advice.least() ? advice.least() : advice.most();
+  }
+
   /** The note as a maker reads it. */
   public String text() {
     return "%s: %s (%s); this joint has %s"

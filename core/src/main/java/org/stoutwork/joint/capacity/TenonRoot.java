@@ -130,7 +130,7 @@ record TenonRoot(
             Unit.N,
             pad -> {
               double counted = tenon.shearThickness(pad);
-              if (tenon.bored()) {
+              if (tenon.bore() > 0) {
                 pad.remark(NO_FRICTION);
               }
               return TenonShear.capacity(

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.stoutwork.report.units.Amounts;
 import org.stoutwork.report.units.UnitSystem;
+import org.stoutwork.result.AdviceLine;
 import org.stoutwork.result.BenchResult;
 import org.stoutwork.result.Caution;
 import org.stoutwork.result.CheckResult;
@@ -63,6 +64,7 @@ final class CheckSummary {
     result.racking().forEach(this::racking);
     lines.add("Mass: " + amounts.mass(result.massKg()) + " with what is fixed to it");
     defaults();
+    advice();
     cautions();
     return lines;
   }
@@ -187,6 +189,33 @@ final class CheckSummary {
                           4,
                           amounts.inWords(d.key() + ": " + d.value() + " (" + d.reason() + ")"))));
     }
+  }
+
+  /** Proportions of the trade that joints leave, one line each. */
+  private void advice() {
+    List<AdviceLine> left = result.advice().stream().filter(a -> !a.followed()).toList();
+    if (left.isEmpty()) {
+      return;
+    }
+    lines.add("");
+    lines.add("Made otherwise than the trade does; nothing fails by it:");
+    int most = full ? left.size() : Math.min(MOST_LISTED, left.size());
+    left.subList(0, most).forEach(line -> lines.addAll(TextFlow.lines("  ", 4, advice(line))));
+    if (left.size() > most) {
+      lines.add("  and " + (left.size() - most) + " more; --full lists them");
+    }
+  }
+
+  private String advice(AdviceLine line) {
+    String here = "%s %s: %s".formatted(line.part(), amounts.of(line.value()), line.joint());
+    if (!full) {
+      return here;
+    }
+    String effect =
+        line.ratio()
+            .map(ratio -> "; followed: %s × %s".formatted(line.effect(), two(ratio)))
+            .orElse("");
+    return here + "; " + amounts.inWords(line.words()) + effect;
   }
 
   private void cautions() {

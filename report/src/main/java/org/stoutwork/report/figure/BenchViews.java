@@ -11,6 +11,7 @@ import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.Stretcher;
+import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.bench.Vise;
 import org.stoutwork.bench.Weight;
 import org.stoutwork.report.drawing.Bounds;
@@ -138,7 +139,13 @@ public final class BenchViews {
     below.add(v.at(0, 0), v.at(length, 0), amounts.bareLength(length), 1);
     double height = bench.height().mm();
     DimensionRows left = v.left();
-    left.add(v.at(0, 0), v.at(0, height), amounts.bareLength(height), 0);
+    Set<List<Double>> depths = new LinkedHashSet<>();
+    boolean anyInSight = bench.stretchers().stream().anyMatch(s -> s.line() != StretcherLine.BACK);
+    bench.stretchers().stream()
+        .filter(s -> !anyInSight || s.line() != StretcherLine.BACK)
+        .forEach(s -> depths.add(List.of(s.centreAt().mm(), s.depth().mm())));
+    depths(v, left, depths, 0);
+    left.add(v.at(0, 0), v.at(0, height), amounts.bareLength(height), depths.isEmpty() ? 0 : 1);
     DimensionRows right = v.right();
     double under = Layout.underside(bench);
     right.add(v.at(length, under), v.at(length, height), amounts.bareLength(height - under), 0);
@@ -176,6 +183,18 @@ public final class BenchViews {
         .forEach(z -> rows.add(v.at(from, 0), v.at(from, z), amounts.bareLength(z), 0));
   }
 
+  /** Depths of level pieces from their lower to their upper edges. */
+  private void depths(BenchView v, DimensionRows rows, Set<List<Double>> pieces, double from) {
+    pieces.stream()
+        .limit(MOST_HEIGHTS)
+        .forEach(
+            piece -> {
+              double low = piece.get(0) - piece.get(1) / 2;
+              double high = piece.get(0) + piece.get(1) / 2;
+              rows.add(v.at(from, low), v.at(from, high), amounts.bareLength(piece.get(1)), 0);
+            });
+  }
+
   private List<Mark> end(double scale) {
     BenchView v = new BenchView(Side.END, scale, measure);
     v.boxes(parts.boxes());
@@ -184,21 +203,30 @@ public final class BenchViews {
     double width = bench.top().width().mm();
     DimensionRows below = v.below();
     chain(v, below, List.of(0.0, Layout.frontLegY(frame), Layout.backLegY(bench, frame), width));
-    below.add(v.at(0, 0), v.at(width, 0), amounts.bareLength(width), 1);
+    double front = frame.frontInset().mm();
+    double back = frame.backInset().mm();
+    below.add(v.at(0, 0), v.at(front, 0), amounts.bareLength(front), 1);
+    below.add(v.at(width - back, 0), v.at(width, 0), amounts.bareLength(back), 1);
+    below.add(v.at(0, 0), v.at(width, 0), amounts.bareLength(width), 2);
     frame
         .foot()
         .ifPresent(
             f -> {
               double a = Layout.standFront(bench, frame);
               double b = Layout.standBack(bench, frame);
-              below.add(v.at(a, 0), v.at(b, 0), amounts.bareLength(b - a), 1);
+              below.add(v.at(a, 0), v.at(b, 0), amounts.bareLength(b - a), 2);
             });
     DimensionRows left = v.left();
     Set<Double> levels = new TreeSet<>();
     levels.add(frame.topRail().centreAt().mm());
     frame.bottomRail().ifPresent(r -> levels.add(r.centreAt().mm()));
     heights(v, left, levels, Layout.backLegY(bench, frame));
-    return v.add(below).add(left).titled();
+    DimensionRows right = v.right();
+    Set<List<Double>> depths = new LinkedHashSet<>();
+    depths.add(List.of(frame.topRail().centreAt().mm(), frame.topRail().depth().mm()));
+    frame.bottomRail().ifPresent(r -> depths.add(List.of(r.centreAt().mm(), r.depth().mm())));
+    depths(v, right, depths, Layout.frontLegY(frame));
+    return v.add(below).add(left).add(right).titled();
   }
 
   private List<Mark> plan(double scale) {

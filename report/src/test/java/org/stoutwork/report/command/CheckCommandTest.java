@@ -83,6 +83,17 @@ class CheckCommandTest {
     assertTrue(run.out().contains("\nRacking along the bench: "));
     assertTrue(run.out().contains("values were not given and filled in; --full lists them"));
     assertTrue(run.out().contains("\nWARNING C-30"));
+    assertTrue(
+        run.out()
+            .replace('\u00a0', ' ')
+            .contains(
+                "\nMade otherwise than the trade does; nothing fails by it:\n  tenon thickness"),
+        run.out());
+    assertTrue(
+        run.out()
+            .replace('\u00a0', ' ')
+            .contains("\n  horn beyond the mortise 10 mm: left top rail into left front leg\n"),
+        run.out());
     fits(run.out());
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.stoutwork.report.drawing.Drawing;
+import org.stoutwork.report.figure.joint.EdgeDrawing;
 import org.stoutwork.report.figure.joint.JointDrawing;
 import org.stoutwork.report.figure.joint.JointNotes;
 import org.stoutwork.report.figure.joint.JointUse;
@@ -14,7 +15,10 @@ import org.stoutwork.report.sheet.Figures;
 import org.stoutwork.report.sheet.Heading;
 import org.stoutwork.report.sheet.Paragraph;
 
-/** A drawing of every joint of the bench, each kind and size once, two in a row. */
+/**
+ * A drawing of every joint of the bench, each kind and size once, and of what is put on to its
+ * edges and ends; two in a row.
+ */
 final class JointsSection {
 
   private static final double MOST_HEIGHT = 92;
@@ -45,6 +49,16 @@ final class JointsSection {
       drawing.ifPresentOrElse(
           d -> drawn.add(Figures.Figure.of(d, caption(m, use), alternative(use), "")),
           () -> out.add(Paragraph.of(caption(m, use) + ".")));
+    }
+    for (EdgeDrawing.Edge edge :
+        EdgeDrawing.of(
+            m.bench(), m.amounts(), m.measure(), m.setup().halfColumnWidth(), MOST_HEIGHT)) {
+      drawn.add(
+          Figures.Figure.of(
+              edge.drawing(),
+              "**" + edge.title() + "**: " + m.say(edge.note()),
+              edge.title() + " to scale",
+              ""));
     }
     for (int i = 0; i < drawn.size(); i += 2) {
       Figures row =
