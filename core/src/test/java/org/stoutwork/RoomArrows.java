@@ -55,7 +55,7 @@ final class RoomArrows {
                             joint.setting, joint.peg, joint.bolted, joint.tenon
       joint.capacity      : quantity, source, working, fastener, fastener.lateral,
                             fastener.placing, fastener.withdrawal, joint, joint.setting,
-                            joint.glue, joint.peg, joint.bolted, joint.tenon, joint.limit,
+                            joint.glue, joint.peg, joint.regression, joint.bolted, joint.tenon, joint.limit,
                             joint.screwed
       joint.advice        : quantity, source, working, fastener, joint, joint.setting,
                             joint.bolted, joint.tenon, joint.stiffness

@@ -325,4 +325,29 @@ class JointCapacitiesTest {
         one(Samples.tenon(new Fit.Glued()), Samples.PARTIAL, FORCES, "glue line under moment");
     assertTrue(glue.capacity() > 3e5 && glue.capacity() < 1.2e6, "M " + glue.capacity());
   }
+
+  @Test
+  void furniture_tests_of_dowels_stand_beside_the_capacity_and_do_not_change_it() {
+    DowelledButt usual = TenonProportions.dowelled(Samples.MEMBERS);
+    DowelledButt inside = new DowelledButt(usual.dowel(), 2, 31, 33, usual.spacing(), usual.edge());
+    String words = words(inside);
+    assertTrue(words.contains("For comparison, not counted"), words);
+    assertTrue(words.contains("mean withdrawal force of a glued dowel"), words);
+    DowelledButt deep =
+        new DowelledButt(inside.dowel(), 2, 31, 39, inside.spacing(), inside.edge());
+    assertTrue(words(deep).contains("No value is given"), words(deep));
+    assertFalse(words(deep).contains("mean withdrawal force of a glued dowel"));
+  }
+
+  private static String words(Joint joint) {
+    StringBuilder out = new StringBuilder();
+    for (JointLimit limit :
+        JointCapacities.utilisations(
+            joint, Samples.setting(), Samples.strength(Samples.PARTIAL), FORCES, true)) {
+      if (limit.failure().equals("dowels pulling out")) {
+        limit.working().lines().forEach(line -> out.append(line.text()).append('\n'));
+      }
+    }
+    return out.toString();
+  }
 }

@@ -11,6 +11,7 @@ import org.stoutwork.joint.bolted.BarrelNut;
 import org.stoutwork.joint.glue.GlueDesign;
 import org.stoutwork.joint.glue.GrainShares;
 import org.stoutwork.joint.limit.Case;
+import org.stoutwork.joint.regression.DowelWithdrawal;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.joint.tenon.Splitting;
@@ -107,6 +108,7 @@ final class DowelCapacity {
 
   private static double pull(Pad pad, DowelledButt joint, Case with) {
     Peg dowel = joint.dowel();
+    DowelWithdrawal.beside(pad, dowel.diameter(), joint.inPost(), with.post().shearMean());
     double ft = GlueDesign.lower(pad, dowel.wood().bendingStrength() * 0.6, 0.16);
     double design = GlueDesign.design(pad, ft, with.family());
     if (pad.keepsLines()) {

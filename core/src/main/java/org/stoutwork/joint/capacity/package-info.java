@@ -7,7 +7,7 @@
  *
  * <p>Uses {@code quantity}, {@code source}, {@code working}, {@code fastener}, {@code
  * fastener.lateral}, {@code fastener.placing}, {@code fastener.withdrawal}, {@code joint}, {@code
- * joint.setting}, {@code joint.glue}, {@code joint.peg}, {@code joint.bolted}, {@code joint.tenon},
- * {@code joint.limit} and {@code joint.screwed}.
+ * joint.setting}, {@code joint.glue}, {@code joint.peg}, {@code joint.regression}, {@code
+ * joint.bolted}, {@code joint.tenon}, {@code joint.limit} and {@code joint.screwed}.
  */
 package org.stoutwork.joint.capacity;

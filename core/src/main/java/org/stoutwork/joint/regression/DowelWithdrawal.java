@@ -39,6 +39,29 @@ public final class DowelWithdrawal {
   private DowelWithdrawal() {}
 
   /**
+   * Writes the mean beside a capacity, for comparison only: the tests scatter too much, and some
+   * woods hold far less. Nothing is written when nobody keeps the lines.
+   *
+   * @param d mm
+   * @param depth mm, in side grain
+   * @param woodShear MPa, mean of clear wood; 0 if unknown
+   */
+  public static void beside(Pad pad, double d, double depth, double woodShear) {
+    if (!pad.keepsLines()) {
+      return;
+    }
+    if (woodShear > 0) {
+      pad.remark(
+          "For comparison, not counted: the mean of furniture tests, the dowel taken as strong in"
+              + " shear as the wood; what breaks on average, no design value.");
+      mean(pad, d, depth, woodShear, woodShear, 1);
+    } else {
+      pad.remark(
+          "No comparison with furniture tests: the mean shear strength of this wood is not known.");
+    }
+  }
+
+  /**
    * Mean withdrawal force, N; empty outside the domain, with a remark that says so.
    *
    * @param d mm
