@@ -13,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.stoutwork.fastener.Peg;
 import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.joint.capacity.JointCapacities;
 import org.stoutwork.joint.limit.JointLimit;
@@ -329,7 +330,9 @@ class JointCapacitiesTest {
   @Test
   void furniture_tests_of_dowels_stand_beside_the_capacity_and_do_not_change_it() {
     DowelledButt usual = TenonProportions.dowelled(Samples.MEMBERS);
-    DowelledButt inside = new DowelledButt(usual.dowel(), 2, 31, 33, usual.spacing(), usual.edge());
+    DowelledButt inside =
+        new DowelledButt(
+            new Peg(11, usual.dowel().wood()), 2, 31, 33, usual.spacing(), usual.edge());
     String words = words(inside);
     assertTrue(words.contains("For comparison, not counted"), words);
     assertTrue(words.contains("mean withdrawal force of a glued dowel"), words);
