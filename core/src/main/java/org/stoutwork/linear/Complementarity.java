@@ -70,10 +70,15 @@ public final class Complementarity {
 
   /** Solves the problem. */
   public static Answer solve(double[][] m, double[] q) {
-    return new Complementarity(m, q).run();
+    return solve(m, q, 50 * (q.length + 10));
   }
 
-  private Answer run() {
+  /** The same, given up after {@code limit} exchanges. */
+  static Answer solve(double[][] m, double[] q, int limit) {
+    return new Complementarity(m, q).run(limit);
+  }
+
+  private Answer run(int limit) {
     int worst = 0;
     for (int i = 1; i < n; i++) {
       if (table[i][2 * n + 1] < table[worst][2 * n + 1]) {
@@ -85,7 +90,6 @@ public final class Complementarity {
     }
     int entering = 2 * n;
     int row = worst;
-    int limit = 50 * (n + 10);
     for (int step = 0; step < limit; step++) {
       int leaving = basis[row];
       pivot(row, entering);

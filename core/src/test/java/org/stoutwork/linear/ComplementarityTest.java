@@ -92,4 +92,12 @@ class ComplementarityTest {
         (Complementarity.Settled) Complementarity.solve(m, new double[] {5, 0});
     assertArrayEquals(new boolean[] {false, false}, found.open());
   }
+
+  @Test
+  void a_search_that_takes_too_long_is_given_up_and_says_so() {
+    double[][] m = {{4, 1, 0.5}, {1, 3, 0.2}, {0.5, 0.2, 2}};
+    double[] q = {-1, -2, -3};
+    assertEquals(new Complementarity.Unfinished(2), Complementarity.solve(m, q, 2));
+    assertInstanceOf(Complementarity.Settled.class, Complementarity.solve(m, q));
+  }
 }
