@@ -204,8 +204,8 @@ public record BoredTenon(double thickness, double height, double bore, List<Doub
     }
     double inertia = net(pad).inertia();
     double least = pad.take(AT_MIDDLE, inertia, height);
-    for (double lever : levers) {
-      double y = pad.take(LEVEL, Math.abs(lever), bore);
+    for (double lever : levers.stream().map(Math::abs).distinct().toList()) {
+      double y = pad.take(LEVEL, lever, bore);
       least = Math.min(least, pad.take(AT_BORE, inertia, thickness, bore, height, y));
     }
     return least;

@@ -27,12 +27,15 @@ public record CrossedTenon(double thickness, double height, List<Slot> slots) {
    * @param from its lower end above the tenon's middle, mm
    * @param to its upper end above the tenon's middle, mm
    * @param fromShoulder distance of the bore's axis from the shoulder, mm
-   * @param near distance of the bore's near side from the shoulder, mm
+   * @param diameter of the bore, mm
    */
-  public record Slot(double from, double to, double fromShoulder, double near) {
+  public record Slot(double from, double to, double fromShoulder, double diameter) {
 
-    /** Height taken, mm. */
-    public double size() {
+    double near() {
+      return Math.max(0, fromShoulder - diameter / 2);
+    }
+
+    double size() {
       return to - from;
     }
 
@@ -104,9 +107,9 @@ public record CrossedTenon(double thickness, double height, List<Slot> slots) {
       double middle = bore.height() - below - height / 2;
       double from = Math.max(-height / 2, middle - bore.diameter() / 2);
       double to = Math.min(height / 2, middle + bore.diameter() / 2);
-      double near = Math.max(0, bore.fromShoulder() - bore.diameter() / 2);
-      if (to > from && near < length) {
-        slots.add(new Slot(from, to, bore.fromShoulder(), near));
+      Slot slot = new Slot(from, to, bore.fromShoulder(), bore.diameter());
+      if (to > from && slot.near() < length) {
+        slots.add(slot);
       }
     }
     return new CrossedTenon(thickness, height, slots);

@@ -168,7 +168,7 @@ final class TenonCapacity {
     for (CrossedTenon.Slot slot : crossed().slots()) {
       double middle = forces.moment() >= 0 ? slot.middle() : -slot.middle();
       double up = s + joint.height() / 2 + middle;
-      all = pad.take(ARMS_LEFT, all, joint.count(), slot.size(), slot.fromShoulder(), up);
+      all = pad.take(ARMS_LEFT, all, joint.count(), slot.diameter(), slot.fromShoulder(), up);
     }
     return Math.max(0, all);
   }
@@ -200,9 +200,9 @@ final class TenonCapacity {
   private double pullCapacity(Pad pad) {
     double area = pad.take(ALL_CHEEKS, joint.count(), ShoulderTurning.area(pad, glued, length));
     for (CrossedTenon.Slot slot : crossed().slots()) {
-      area = pad.take(CHEEKS_LEFT, area, joint.count(), slot.size());
+      area = pad.take(CHEEKS_LEFT, area, joint.count(), slot.diameter());
     }
-    return Splitting.gluePull(pad, with.crossedGlue(pad), area);
+    return Splitting.gluePull(pad, with.crossedGlue(pad), Math.max(0, area));
   }
 
   private void glueMoment() {
