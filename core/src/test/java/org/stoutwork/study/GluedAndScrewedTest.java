@@ -16,6 +16,7 @@ import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.Lipping;
 import org.stoutwork.bench.StretcherLine;
+import org.stoutwork.bench.TopFixing;
 import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.joint.setting.GlueKind;
 import org.stoutwork.quantity.Force;
@@ -277,5 +278,24 @@ class GluedAndScrewedTest {
     assertEquals(expected, front.demand().value(), 1e-9);
     assertEquals(2 * front.utilisation(), vise(Edge.BACK, 8600).utilisation(), 1e-9);
     assertTrue(vise(Edge.LEFT, 4300).capacity().value() > 2 * front.capacity().value());
+  }
+
+  @Test
+  void screws_that_nobody_named_are_as_thick_as_the_edges_of_the_rails_allow() {
+    double[][] cases = {{52, 8}, {44, 6}, {38, 5}, {33, 4.5}, {24, 4}};
+    for (double[] rail : cases) {
+      BenchSketch sketch =
+          Benches.ordinary().everyEndFrame(f -> f.topRail(r -> r.thickness(mm(rail[0]))));
+      TopFixing fixing = Benches.complete(sketch).top().fixing();
+      assertEquals(rail[1], fixing.screwDiameter().mm());
+      boolean coach = rail[1] >= 6;
+      assertEquals(coach ? FixingScrew.COACH_SCREW : FixingScrew.WOOD_SCREW, fixing.screw());
+      assertEquals((coach ? 4 : 6) * rail[1], fixing.threadLength().mm(), 1e-9);
+      if (rail[0] > 30) {
+        CheckResult.Checked edge =
+            checked(of(sketch), "top-screws-screw-from-the-edge-of-the-rail");
+        assertTrue(edge.utilisation() < 1, edge.toString());
+      }
+    }
   }
 }

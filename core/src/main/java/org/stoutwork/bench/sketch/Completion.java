@@ -49,7 +49,9 @@ final class Completion {
     Length height =
         answers.length("height", sketch.height, () -> 850.0, HEIGHT, "a usual height for handwork");
     WoodNames woods = new WoodNames(answers, catalogue, sketch.wood, growth(), sketch.gradedAs);
-    Top top = new TopCompletion(answers, woods).complete(sketch.top.orElseGet(TopSketch::new));
+    Top top =
+        new TopCompletion(answers, woods, TopScrewSize.of(sketch))
+            .complete(sketch.top.orElseGet(TopSketch::new));
     List<EndFrame> frames =
         new FrameCompletion(answers, woods, top, height.mm())
             .complete(sketch.everyEndFrame, sketch.endFrames);

@@ -35,6 +35,11 @@ final class FrameCompletion {
     this.underside = height - top.thicknessMm();
   }
 
+  /** Thickness of a usual rail between legs that are so thick along the bench, mm. */
+  static double usualRail(double legAlong) {
+    return Math.round(legAlong * 0.11) * 5.0;
+  }
+
   List<EndFrame> complete(Optional<EndFrameSketch> common, List<EndFrameSketch> given) {
     EndFrameSketch shared = common.orElseGet(EndFrameSketch::new);
     List<EndFrameSketch> frames = given.isEmpty() ? two() : given;
@@ -243,7 +248,7 @@ final class FrameCompletion {
           answers.length(
               at + ".thickness",
               rail.thickness,
-              () -> Math.round(leg.along().mm() * 0.11) * 5.0,
+              () -> usualRail(leg.along().mm()),
               THICKNESS,
               "0.55 of the leg, to the nearest 5 mm");
       String wood = woods.ofSolid(at + ".wood", rail.wood);

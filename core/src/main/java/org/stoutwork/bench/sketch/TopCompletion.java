@@ -20,10 +20,12 @@ final class TopCompletion {
 
   private final Answers answers;
   private final WoodNames woods;
+  private final double usualScrew;
 
-  TopCompletion(Answers answers, WoodNames woods) {
+  TopCompletion(Answers answers, WoodNames woods, double usualScrew) {
     this.answers = answers;
     this.woods = woods;
+    this.usualScrew = usualScrew;
   }
 
   Top complete(TopSketch t) {
@@ -87,16 +89,24 @@ final class TopCompletion {
         answers.length(
             "top.fixing.screwDiameter",
             f.screwDiameter,
-            () -> 8.0,
+            () -> usualScrew,
             new Range(3, 16),
-            "a usual coach screw");
+            TopScrewSize.reason(usualScrew));
+    FixingScrew usual =
+        screw.mm() < TopScrewSize.THINNEST_COACH_SCREW
+            ? FixingScrew.WOOD_SCREW
+            : FixingScrew.COACH_SCREW;
+    FixingScrew kind =
+        answers.or("top.fixing.screw", f.screw, usual, usual.words(), "usual for its thickness");
+    int diameters = kind == FixingScrew.COACH_SCREW ? 4 : 6;
     Length thread =
         answers.length(
             "top.fixing.threadLength",
             f.threadLength,
-            () -> Math.min(4 * screw.mm(), 0.75 * whole),
+            () -> Math.min(diameters * screw.mm(), 0.75 * whole),
             new Range(10, 200),
-            "four diameters of thread in the top, at most three quarters of it");
+            "%s diameters of thread in the top, at most three quarters of it"
+                .formatted(kind == FixingScrew.COACH_SCREW ? "four" : "six"));
     Length hole =
         answers.length(
             "top.fixing.holeDiameter",
@@ -115,13 +125,6 @@ final class TopCompletion {
           thread.toString(),
           "less than %s, or the screws come through the top".formatted(Length.ofMm(whole)));
     }
-    FixingScrew kind =
-        answers.or(
-            "top.fixing.screw",
-            f.screw,
-            FixingScrew.COACH_SCREW,
-            FixingScrew.COACH_SCREW.words(),
-            "the usual screw");
     Length pilot =
         answers.length(
             "top.fixing.pilotDiameter",

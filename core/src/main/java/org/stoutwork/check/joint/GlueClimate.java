@@ -12,11 +12,15 @@ import org.stoutwork.quantity.Unit;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
 import org.stoutwork.source.Source;
+import org.stoutwork.wood.SheetGood;
 import org.stoutwork.working.Pad;
 import org.stoutwork.working.RecordingPad;
 
 /** Whether the glue may live in wood as damp as the bench will be. */
 public final class GlueClimate {
+
+  /** A solid top wider than this is glued up of boards, mm; few boards are wider. */
+  private static final double WIDEST_BOARD = 300;
 
   private GlueClimate() {}
 
@@ -61,6 +65,12 @@ public final class GlueClimate {
                 bench.top().layers().size() > 1 ? Stream.of(bench.top().hold()) : Stream.empty(),
                 bench.stretchers().stream().map(s -> s.hold()))
             .anyMatch(LayerHold.Glued.class::isInstance);
-    return joints || legs || ends || held;
+    boolean slab =
+        bench.top().layers().stream()
+            .anyMatch(
+                layer ->
+                    !(bench.timbers().get(layer.wood()).wood() instanceof SheetGood)
+                        && bench.top().width().mm() > WIDEST_BOARD);
+    return joints || legs || ends || held || slab;
   }
 }

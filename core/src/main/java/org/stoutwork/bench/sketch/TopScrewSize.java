@@ -1,0 +1,65 @@
+package org.stoutwork.bench.sketch;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The screws that a maker would hold a top with: as thick as the thinnest top rail lets them be.
+ */
+final class TopScrewSize {
+
+  private static final double USUAL = 8;
+
+  /** Sizes that are sold, mm, thickest first. */
+  private static final List<Double> SIZES = List.of(USUAL, 6.0, 5.0, 4.5, 4.0);
+
+  /** Below it coach screws are not made, mm. */
+  static final double THINNEST_COACH_SCREW = 6;
+
+  /** Rail over screw, with a little more than its edges ask of an idle screw. */
+  private static final double STOUT = 6.2;
+
+  private static final double SLENDER = 7;
+
+  private TopScrewSize() {}
+
+  /** Diameter for rails that the sketch speaks of, mm. */
+  static double of(BenchSketch sketch) {
+    double rail = thinnestRail(sketch);
+    return SIZES.stream()
+        .filter(d -> d * (d > THINNEST_COACH_SCREW ? STOUT : SLENDER) <= rail)
+        .findFirst()
+        .orElse(SIZES.get(SIZES.size() - 1));
+  }
+
+  static String reason(double diameter) {
+    return diameter == USUAL
+        ? "a usual coach screw"
+        : "as thick as the edges of the top rail allow";
+  }
+
+  /** Unlimited where nothing is said of rails or legs: usual rails are thick enough. */
+  private static double thinnestRail(BenchSketch sketch) {
+    EndFrameSketch shared = sketch.everyEndFrame.orElseGet(EndFrameSketch::new);
+    return (sketch.endFrames.isEmpty() ? List.of(new EndFrameSketch()) : sketch.endFrames)
+        .stream()
+            .map(own -> rail(own, shared))
+            .flatMap(Optional::stream)
+            .mapToDouble(Double::doubleValue)
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static Optional<Double> rail(EndFrameSketch own, EndFrameSketch shared) {
+    return own.topRail
+        .flatMap(r -> r.thickness)
+        .or(() -> shared.topRail.flatMap(r -> r.thickness))
+        .map(t -> t.mm())
+        .or(
+            () ->
+                own.legs
+                    .flatMap(l -> l.along)
+                    .or(() -> shared.legs.flatMap(l -> l.along))
+                    .map(a -> FrameCompletion.usualRail(a.mm())));
+  }
+}
