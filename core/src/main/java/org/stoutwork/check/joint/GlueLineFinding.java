@@ -13,7 +13,6 @@ import org.stoutwork.check.Stand;
 import org.stoutwork.check.UsePart;
 import org.stoutwork.joint.glue.GlueDesign;
 import org.stoutwork.joint.setting.Glue;
-import org.stoutwork.joint.setting.JointStrength;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.result.CheckResult;
@@ -112,9 +111,8 @@ final class GlueLineFinding {
     if (!glue.structural()) {
       pad.remark(glue.name() + " (" + glue.grade().words() + ") is no structural glue to EN 301.");
     }
-    JointStrength design = strengths.of(line.wood(), line.wood(), duration);
-    StrengthFamily rules = design.family();
-    if (design.lasting() && glue.creeps()) {
+    StrengthFamily rules = strengths.family(line.wood(), duration);
+    if (JointStrengths.lasts(duration) && glue.creeps()) {
       pad.remark(
           glue.name() + " gives way under lasting load: taken with the factor of permanent load.");
       rules = GlueDesign.permanent(rules);

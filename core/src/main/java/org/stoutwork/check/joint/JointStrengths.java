@@ -47,12 +47,17 @@ final class JointStrengths {
     String rail = asked.rail();
     String post = asked.post();
     DurationClass duration = asked.duration();
-    boolean lasting = duration == DurationClass.PERMANENT || duration == DurationClass.LONG;
     return new JointStrength(
-        timber(rail, duration), timber(post, duration), family(rail, duration), lasting);
+        timber(rail, duration), timber(post, duration), family(rail, duration), lasts(duration));
   }
 
-  private StrengthFamily family(String wood, DurationClass duration) {
+  /** Whether glue that creeps has the time to. */
+  static boolean lasts(DurationClass duration) {
+    return duration == DurationClass.PERMANENT || duration == DurationClass.LONG;
+  }
+
+  /** The family of formulas and its factors, for a sheet as for solid wood. */
+  StrengthFamily family(String wood, DurationClass duration) {
     if (inquiry.bench().basis() == BasisChoice.PARTIAL_FACTORS) {
       double kMod =
           inquiry

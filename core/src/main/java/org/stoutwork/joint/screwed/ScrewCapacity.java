@@ -12,6 +12,7 @@ import org.stoutwork.joint.limit.Limits;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.joint.setting.TimberStrength;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
 
@@ -33,6 +34,14 @@ public final class ScrewCapacity extends FasteningCapacity<Screwing> {
           .where("Z", "shear capacity", Unit.N)
           .as("F_ax/W + F_v/Z")
           .source(Documents.nds("12.4, straight line on the safe side"));
+
+  private static final Formula SHEAR_ALONE =
+      Formula.define("u")
+          .meaning("shear alone")
+          .where("F_v", "shear", Unit.N)
+          .where("R_v", "shear capacity", Unit.N)
+          .as("F_v/R_v")
+          .source(Source.derived("definition of utilisation"));
 
   private ScrewCapacity(
       Screwing screwing,
@@ -167,13 +176,13 @@ public final class ScrewCapacity extends FasteningCapacity<Screwing> {
     double shear = shear(pad);
     double along = Math.min(withdrawal(pad), through(pad));
     double across = lateral(pad);
-    if (pull > 0 && along == 0) {
-      return Double.POSITIVE_INFINITY;
+    if (along == 0) {
+      pad.remark("Nothing is counted against the pull, which is judged by itself: shear alone.");
+      return pad.take(SHEAR_ALONE, shear, across);
     }
-    double safe = along == 0 ? 1 : along;
     return family instanceof StrengthFamily.Allowable
-        ? pad.take(STRAIGHT, pull, safe, shear, across)
-        : Heads.together(pad, pull, safe, shear, across);
+        ? pad.take(STRAIGHT, pull, along, shear, across)
+        : Heads.together(pad, pull, along, shear, across);
   }
 
   @Override
