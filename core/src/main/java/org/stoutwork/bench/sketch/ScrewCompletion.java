@@ -22,6 +22,9 @@ final class ScrewCompletion {
   /** Least distance from a loaded edge of slender screws in drilled holes, in diameters. */
   private static final double FROM_EDGE = 5;
 
+  /** Part of the depth beyond which two screws would stand too close to each other. */
+  private static final double FARTHEST = 0.28;
+
   /** Part of a wood screw's length that is threaded; the usual make. */
   private static final double THREADED = 2.0 / 3;
 
@@ -99,8 +102,11 @@ final class ScrewCompletion {
             : given(
                 "screwFromEdge",
                 sketch.screwFromEdge,
-                Math.ceil(Math.max(FROM_EDGE * d, place.railDepth() / 5)),
-                "a fifth of the depth, at least five diameters");
+                Math.floor(
+                    Math.min(
+                        Math.max(FROM_EDGE * d, place.railDepth() / 5),
+                        FARTHEST * place.railDepth())),
+                "five diameters, from a fifth of the depth to little more than a quarter");
     FixingScrew kind =
         sizes.word(
             "screw", sketch.screw, FixingScrew.WOOD_SCREW, FixingScrew::words, "the usual screw");
