@@ -46,8 +46,8 @@ record JointFinding(
     StiffnessRange range =
         Utilisation.printable(
             inquiry.range(
-                level -> at(inquiry, strengths, level.level(), false).limit().utilisation() / use));
-    Met met = at(inquiry, strengths, JointLevel.MEAN, true);
+                level -> utilisation(at(inquiry, strengths, level.level(), false)) / use));
+    Met met = at(inquiry, strengths, JointLevel.MEAN, true).orElseThrow();
     JointLimit mean = met.limit();
     boolean rule = limit.nature() == JointLimit.Nature.RULE;
     String title = spot.joint().joint().title();
@@ -83,8 +83,16 @@ record JointFinding(
   /** A limit under the forces that it was met by. */
   private record Met(JointLimit limit, JointForces forces) {}
 
-  /** The same way of failing at one level of the joints' stiffness. */
-  private Met at(Inquiry inquiry, JointStrengths strengths, JointLevel level, boolean keep) {
+  /** Where the forces do not ask for it at all, nothing of it is used. */
+  private static double utilisation(Optional<Met> met) {
+    return met.map(m -> m.limit().utilisation()).orElse(0.0);
+  }
+
+  /**
+   * The same way of failing at one level of the joints' stiffness; empty if nothing asks for it.
+   */
+  private Optional<Met> at(
+      Inquiry inquiry, JointStrengths strengths, JointLevel level, boolean keep) {
     double[] raw = inquiry.read(level, factors, leading, r -> JointForcesAt.raw(spot, r));
     Met worst = null;
     for (JointForces forces : JointForcesAt.both(spot, raw)) {
@@ -103,6 +111,6 @@ record JointFinding(
         }
       }
     }
-    return worst;
+    return Optional.ofNullable(worst);
   }
 }
