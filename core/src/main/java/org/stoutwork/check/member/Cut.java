@@ -3,7 +3,6 @@ package org.stoutwork.check.member;
 import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.analysis.solve.MemberResult;
 import org.stoutwork.assembly.Part;
-import org.stoutwork.section.Weakened;
 
 /**
  * A place at which a part is looked at: an end of one of its pieces, or between them.
@@ -21,8 +20,8 @@ record Cut(
     String member,
     double along,
     double at,
-    Weakened upDown,
-    Weakened sideways,
+    NetSizes upDown,
+    NetSizes sideways,
     int mortises) {
 
   /** Internal forces N, Vy, Vz, T, My, Mz at this place. */

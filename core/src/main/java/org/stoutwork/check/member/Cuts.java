@@ -65,8 +65,8 @@ final class Cuts {
     }
     if (out.isEmpty()) {
       Rectangle r = piece.section();
-      Weakened upDown = new NetSection(r, Opening.NONE);
-      Weakened sideways = new NetSection(r.turned(), Opening.NONE);
+      NetSizes upDown = NetSizes.of(new NetSection(r, Opening.NONE));
+      NetSizes sideways = NetSizes.of(new NetSection(r.turned(), Opening.NONE));
       out.add(new Cut(part, piece.member(), along, at, upDown, sideways, 0));
     }
     return out;
@@ -80,7 +80,14 @@ final class Cuts {
     PiercedSection upDown =
         new PiercedSection(piece.section(), together.stream().map(Mortise::hole).toList());
     return Optional.of(
-        new Cut(part, piece.member(), along, at, upDown, upDown.turned(), together.size()));
+        new Cut(
+            part,
+            piece.member(),
+            along,
+            at,
+            NetSizes.of(upDown),
+            NetSizes.of(upDown.turned()),
+            together.size()));
   }
 
   private static Optional<Cut> single(Part part, Piece piece, double along, double at, Mortise m) {
@@ -92,7 +99,8 @@ final class Cuts {
     }
     Weakened up = new NetSection(r, shaped(r, sizeY, sizeZ, m.offsetZ()));
     Weakened side = new NetSection(r.turned(), shaped(r.turned(), sizeZ, sizeY, m.offsetY()));
-    return Optional.of(new Cut(part, piece.member(), along, at, up, side, 1));
+    return Optional.of(
+        new Cut(part, piece.member(), along, at, NetSizes.of(up), NetSizes.of(side), 1));
   }
 
   /** An opening that takes the whole width or depth leaves the larger rest. */

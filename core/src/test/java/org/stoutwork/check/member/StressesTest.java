@@ -27,8 +27,8 @@ class StressesTest {
         "m1",
         0,
         0,
-        new NetSection(new Rectangle(44, 104), upDown),
-        new NetSection(new Rectangle(104, 44), sideways),
+        NetSizes.of(new NetSection(new Rectangle(44, 104), upDown)),
+        NetSizes.of(new NetSection(new Rectangle(104, 44), sideways)),
         0);
   }
 
