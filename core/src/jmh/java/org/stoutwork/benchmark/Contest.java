@@ -17,7 +17,7 @@ import java.util.function.LongSupplier;
  */
 final class Contest {
   private static final long SAMPLE = 20_000_000L;
-  private static final long WARM = 700_000_000L;
+  private static final long WARM = 3_000_000_000L;
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
   /**

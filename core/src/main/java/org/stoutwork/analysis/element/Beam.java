@@ -291,12 +291,12 @@ public final class Beam implements Element {
    */
   public BeamState state(double[] u, SpanLoad load) {
     SpanLoad carried = load == null ? unloaded : load;
-    BasicSystem.Answer answer = basic.answer(relative(u), carried);
-    double[] start = nodeMotion(u, 0, startArm);
-    for (int i = 0; i < 6; i++) {
-      start[i] -= answer.startSlip()[i];
-    }
-    return new BeamState(this, carried, answer.startForces(), answer.endForces(), start);
+    return new BeamState(this, carried, basic.answer(relative(u), carried), u);
+  }
+
+  /** Local motion of the start of the flexible part, before any spring there has slipped. */
+  double[] startMotion(double[] u) {
+    return nodeMotion(u, 0, startArm);
   }
 
   /**

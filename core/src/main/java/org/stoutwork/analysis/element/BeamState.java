@@ -8,15 +8,22 @@ public final class BeamState {
   private final SpanLoad load;
   private final double[] startForces;
   private final double[] endForces;
-  private final double[] startMotion;
+  private final double[] startSlip;
+  private final double[] moved;
 
-  BeamState(
-      Beam beam, SpanLoad load, double[] startForces, double[] endForces, double[] startMotion) {
+  /**
+   * What is known of it.
+   *
+   * @param answer forces at its ends and slips of the springs there
+   * @param moved displacements of its nodes, in the order of {@link Beam#unknowns()}
+   */
+  BeamState(Beam beam, SpanLoad load, BasicSystem.Answer answer, double[] moved) {
     this.beam = beam;
     this.load = load;
-    this.startForces = startForces;
-    this.endForces = endForces;
-    this.startMotion = startMotion;
+    this.startForces = answer.startForces();
+    this.endForces = answer.endForces();
+    this.startSlip = answer.startSlip();
+    this.moved = moved;
   }
 
   /** Fx Fy Fz Mx My Mz on the flexible part at its start, local axes. */
@@ -31,7 +38,11 @@ public final class BeamState {
 
   /** Internal forces and displacements all along. */
   public BeamField field() {
-    return new BeamField(beam.section(), beam.material(), load, startForces, startMotion);
+    double[] start = beam.startMotion(moved);
+    for (int i = 0; i < 6; i++) {
+      start[i] -= startSlip[i];
+    }
+    return new BeamField(beam.section(), beam.material(), load, startForces, start);
   }
 
   /** The beam. */
