@@ -289,4 +289,17 @@ class CheckCommandTest {
     Set<PosixFilePermission> expected = Files.getPosixFilePermissions(usual);
     assertEquals(expected, Files.getPosixFilePermissions(results));
   }
+
+  @Test
+  void a_sheet_is_written_though_nothing_carries_a_pull() throws IOException {
+    Files.writeString(
+        input,
+        BENCH.replace("wood: oak, white", "wood: D30")
+            + "stretchers:\n  - {line: both, bottomEdgeAt: 140 mm, joint: \"housing, screwed\"}\n");
+    Path sheet = folder.resolve("sheet.pdf");
+    Run run = check(input, "--sheet", sheet);
+    assertEquals(1, run.exitCode(), run.err());
+    assertTrue(run.out().contains(">999"), run.out());
+    assertTrue(Files.size(sheet) > 20_000);
+  }
 }

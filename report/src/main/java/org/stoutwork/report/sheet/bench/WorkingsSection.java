@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.stoutwork.quantity.Measure;
 import org.stoutwork.report.sheet.Block;
@@ -119,16 +120,24 @@ final class WorkingsSection {
         also.add("");
       } else {
         out.add(line);
-        also.add(m.amounts().also(amount(line)));
+        also.add(amount(line).map(m.amounts()::also).orElse(""));
       }
     }
     return new Worked(out, also);
   }
 
-  private static Measure amount(Line line) {
-    return line instanceof Line.Calculated c
-        ? new Measure(c.value(), c.formula().result().unit())
-        : new Measure(((Line.Given) line).value(), ((Line.Given) line).symbol().unit());
+  /** The result of a line; empty where it has none, as a demand over no capacity at all. */
+  private static Optional<Measure> amount(Line line) {
+    double value = line instanceof Line.Calculated c ? c.value() : ((Line.Given) line).value();
+    if (!Double.isFinite(value)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Measure(
+            value,
+            line instanceof Line.Calculated c
+                ? c.formula().result().unit()
+                : ((Line.Given) line).symbol().unit()));
   }
 
   private static String what(Matter m, CheckResult.Checked check) {
