@@ -207,15 +207,15 @@ final class CheckSummary {
   }
 
   private String advice(AdviceLine line) {
-    String here = "%s %s: %s".formatted(line.part(), amounts.of(line.value()), line.joint());
-    if (!full) {
-      return here;
-    }
+    String here =
+        "%s %s: %s; %s"
+            .formatted(
+                line.part(), amounts.of(line.value()), line.joint(), amounts.inWords(line.words()));
     String effect =
         line.ratio()
             .map(ratio -> "; followed: %s × %s".formatted(line.effect(), two(ratio)))
             .orElse("");
-    return here + "; " + amounts.inWords(line.words()) + effect;
+    return full ? here + effect : here;
   }
 
   private void cautions() {
