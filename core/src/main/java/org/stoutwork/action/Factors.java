@@ -42,6 +42,16 @@ public record Factors(
         : new Factors("permanent + stored", 1, 1, 0, AMERICAN);
   }
 
+  /** A thrust and what holds the bench down for certain: its own weight, without what is stored. */
+  public static Factors thrust() {
+    return new Factors(
+        "permanent + leading, each as it is",
+        1,
+        0,
+        1,
+        Source.projectDefault("what is stored may be gone when somebody pushes"));
+  }
+
   /** For use: everything as it is. */
   public static Factors use() {
     return new Factors(

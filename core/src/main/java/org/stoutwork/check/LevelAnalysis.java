@@ -45,7 +45,7 @@ public final class LevelAnalysis {
 
   /** Analyses a bench with its joints at their mean. */
   static LevelAnalysis mean(Bench bench, Timbers timbers, Tally tally) {
-    BenchModel model = BenchModel.of(bench, timbers::get, JointLevel.MEAN, FloorContact.MAY_LIFT);
+    BenchModel model = BenchModel.of(bench, timbers::get, JointLevel.MEAN, FloorContact.of(bench));
     return new LevelAnalysis(
         bench, timbers, JointLevel.MEAN, model, FrameSolver.prepare(model.frame()), false, tally);
   }
@@ -55,11 +55,11 @@ public final class LevelAnalysis {
    * is loose with its joints at their softest is propped.
    */
   LevelAnalysis at(JointLevel other) {
-    BenchModel changed = BenchModel.of(bench, timbers::get, other, FloorContact.MAY_LIFT);
+    BenchModel changed = BenchModel.of(bench, timbers::get, other, FloorContact.of(bench));
     Preparation preparation = frame.withMembers(changed.frame().members());
     boolean loose = other == JointLevel.LOW && preparation instanceof Loose;
     if (loose) {
-      changed = BenchModel.propped(bench, timbers::get, FloorContact.MAY_LIFT);
+      changed = BenchModel.propped(bench, timbers::get, FloorContact.of(bench));
       preparation = frame.withMembers(changed.frame().members());
     }
     return new LevelAnalysis(bench, timbers, other, changed, preparation, loose, tally);
@@ -114,7 +114,7 @@ public final class LevelAnalysis {
     return level;
   }
 
-  /** The model, its feet free to lift. */
+  /** The model, its feet free to lift unless they are fixed to the floor. */
   public BenchModel model() {
     return model;
   }

@@ -3,11 +3,13 @@ package org.stoutwork.check.service;
 import java.util.ArrayList;
 import java.util.List;
 import org.stoutwork.action.Action;
+import org.stoutwork.action.Factors;
 import org.stoutwork.action.Way;
 import org.stoutwork.analysis.model.Combination;
 import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.analysis.model.Load;
 import org.stoutwork.analysis.solve.FrameResult;
+import org.stoutwork.assembly.FloorContact;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.check.Finding;
@@ -16,6 +18,7 @@ import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.LevelAnalysis;
 import org.stoutwork.check.Stand;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Racking;
 import org.stoutwork.result.StiffnessRange;
@@ -61,6 +64,9 @@ public final class Sway {
           .as("h/n")
           .source(Source.projectDefault("ratios of height to sway by duty"));
 
+  /** Sways that differ by less are the same up to rounding. */
+  private static final double SAME = 1e-6;
+
   private final Inquiry inquiry;
 
   private Sway(Inquiry inquiry) {
@@ -84,11 +90,12 @@ public final class Sway {
     double h = inquiry.bench().height().mm();
     double weight = weight();
     double limit = LIMIT.value(h, inquiry.plan().criteria().swayRatio());
-    StiffnessRange first = inquiry.range(level -> sway(level, worst) / limit).times(limit);
+    StiffnessRange first = inquiry.range(level -> standing(level, worst) / limit).times(limit);
     StiffnessRange sway = first.each(value -> amplified(Pad.blank(), worst, value, weight, h));
     RecordingPad pad = Pad.recording();
     Source analysis = Source.derived("analysis of the frame, joints at mean stiffness");
     pad.given("δ_1", "sway where the thrust acts", first.mean(), Unit.MM, analysis);
+    feet(worst, first.mean(), pad);
     double swayed = amplified(pad, worst, first.mean(), weight, h);
     pad.take(LIMIT, h, inquiry.plan().criteria().swayRatio());
     FrameByHand.compare(inquiry, thrust, pad);
@@ -106,18 +113,51 @@ public final class Sway {
         inquiry.keep(check, behind(worst, first.mean())), racking(thrust, first, sway, limit));
   }
 
+  private void feet(Stand worst, double first, Pad pad) {
+    LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
+    if (!(mean.together(inquiry.combination(mean, Factors.thrust(), worst))
+        instanceof FrameResult)) {
+      pad.remark(
+          "The bench tips under this thrust, which is judged by itself; the sway is that of the"
+              + " bench held to the floor.");
+    } else if (lifts(worst, first)) {
+      pad.remark(
+          "A foot lifts under this thrust and the weight of the bench: the sway is that on the feet"
+              + " that stay, less what the weight alone moves.");
+    }
+  }
+
+  /** Whether the bench sways otherwise than one whose feet are held to the floor. */
+  private boolean lifts(Stand worst, double first) {
+    double held = held(inquiry.at(JointLevel.MEAN), worst);
+    return Math.abs(first - held) > SAME * held;
+  }
+
   /** The sway before the weight leans: the movement of the thrust's node in its own direction. */
-  private static GoverningCase behind(Stand worst, double first) {
+  private GoverningCase behind(Stand worst, double first) {
     Load.OnNode load = (Load.OnNode) worst.unit().loads().get(0);
-    return GoverningCase.movement(
-        Combination.named("the thrust alone").plus(worst.force(), worst.unit()),
-        "sway δ_1 where the thrust acts",
-        first,
+    List<GoverningCase.Term> terms =
         List.of(
             new GoverningCase.Term(load.node(), Direction.UX, load.force().x()),
             new GoverningCase.Term(load.node(), Direction.UY, load.force().y()),
             new GoverningCase.Term(load.node(), Direction.RX, load.moment().x()),
-            new GoverningCase.Term(load.node(), Direction.RY, load.moment().y())));
+            new GoverningCase.Term(load.node(), Direction.RY, load.moment().y()));
+    if (!lifts(worst, first)) {
+      return GoverningCase.movement(
+          Combination.named("the thrust alone").plus(worst.force(), worst.unit()),
+          "sway δ_1 where the thrust acts",
+          first,
+          terms);
+    }
+    LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
+    double byWeight = byWeight(mean, worst);
+    return new GoverningCase(
+        inquiry.combination(mean, Factors.thrust(), worst),
+        FloorContact.MAY_LIFT,
+        "movement where the thrust acts, %s mm of it by the weight alone"
+            .formatted(Writing.number(byWeight, 3)),
+        first + byWeight,
+        terms);
   }
 
   private static Racking racking(
@@ -162,22 +202,37 @@ public final class Sway {
     LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
     Stand worst = null;
     for (Stand stand : inquiry.places().thrusts(thrust)) {
-      if (stand.force() > 0 && (worst == null || sway(mean, stand) > sway(mean, worst))) {
+      if (stand.force() > 0 && (worst == null || held(mean, stand) > held(mean, worst))) {
         worst = stand;
       }
     }
     return worst;
   }
 
-  private static double sway(LevelAnalysis level, Stand stand) {
-    FrameResult result = level.alone(stand.unit());
+  /** The sway of a bench that is held to the floor. */
+  private static double held(LevelAnalysis level, Stand stand) {
+    return stand.force() * towards(stand, level.alone(stand.unit()));
+  }
+
+  /** The sway of the bench as it stands, on feet that its own weight holds down. */
+  private double standing(LevelAnalysis level, Stand stand) {
+    double both =
+        inquiry
+            .read(level.level(), Factors.thrust(), stand, r -> new double[] {towards(stand, r)})[0];
+    return both - byWeight(level, stand);
+  }
+
+  private static double byWeight(LevelAnalysis level, Stand stand) {
+    return towards(stand, level.settled(Combination.of(level.permanent())));
+  }
+
+  /** The movement of the thrust's node in the direction of the thrust. */
+  private static double towards(Stand stand, FrameResult result) {
     Load.OnNode load = (Load.OnNode) stand.unit().loads().get(0);
     double[] u = result.displacement(load.node());
-    double unit =
-        load.force().x() * u[0]
-            + load.force().y() * u[1]
-            + load.moment().x() * u[3]
-            + load.moment().y() * u[4];
-    return Math.abs(stand.force()) * unit;
+    return load.force().x() * u[0]
+        + load.force().y() * u[1]
+        + load.moment().x() * u[3]
+        + load.moment().y() * u[4];
   }
 }

@@ -39,6 +39,15 @@ final class BoltedCapacity {
           .as("M/z + N/n")
           .source(Source.derived("statics: the far bolt taken to carry the moment alone"));
 
+  private static final Formula AT_LEAST_DRAWN =
+      Formula.define("F_b")
+          .meaning("pull in the bolt: until the shoulder opens, what it was drawn up with")
+          .unit(Unit.N)
+          .where("F_t", "pull by the forces on the joint", Unit.N)
+          .where("F_0", "preload that is kept", Unit.N)
+          .as("max(F_t, F_0)")
+          .source(Source.derived("a drawn-up joint"));
+
   private BoltedCapacity() {}
 
   static void all(BoltedTenon joint, Case with) {
@@ -88,8 +97,10 @@ final class BoltedCapacity {
 
   private static double pull(Pad pad, BoltedTenon joint, Case with) {
     JointForces f = with.forces();
-    return pad.take(
-        PER_BOLT, Math.abs(f.moment()), lever(pad, joint, with), f.tension(), joint.bolts());
+    double asked =
+        pad.take(
+            PER_BOLT, Math.abs(f.moment()), lever(pad, joint, with), f.tension(), joint.bolts());
+    return pad.take(AT_LEAST_DRAWN, asked, joint.preload());
   }
 
   private static double steel(Pad pad, BoltedTenon joint, Case with) {
