@@ -190,6 +190,7 @@ final class BoltedCapacity {
                   pad,
                   Math.abs(with.forces().moment()),
                   lever(pad, joint, with),
+                  with.evenly(pad, m.railDepth() / 3, m.railDepth()),
                   push,
                   area,
                   whole);

@@ -131,6 +131,7 @@ final class LooseWedgeCapacity {
                   pad,
                   Math.abs(with.forces().moment()),
                   p.lever(),
+                  with.evenly(pad, m.railDepth() / 3, m.railDepth()),
                   with.forces().compression(),
                   p.area(),
                   whole);

@@ -261,6 +261,7 @@ final class TenonCapacity {
                   pad,
                   shoulderMoment(pad, pressed.rotation()),
                   pressed.lever(),
+                  with.evenly(pad, members.railDepth() / 3, members.railDepth()),
                   forces.compression(),
                   pressed.area(),
                   Math.max(whole, pressed.area()));

@@ -11,6 +11,7 @@ import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.joint.setting.TimberStrength;
 import org.stoutwork.joint.tenon.Bearing;
 import org.stoutwork.quantity.Unit;
+import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
 
@@ -46,6 +47,14 @@ public record Case(
           .where("l_b", "pressed depth", Unit.IN)
           .fitted("F_{c,θ}*(l_b + 0.375)/l_b")
           .source(Documents.nds("3.10.4"));
+
+  private static final Formula EVENLY =
+      Formula.define("r_h")
+          .meaning("how much more the fibres help the pressed part than the whole shoulder")
+          .where("f_a", "strength under the pressed part", Unit.MPA)
+          .where("f_d", "strength under the whole depth", Unit.MPA)
+          .as("f_a/f_d")
+          .source(Source.derived("both use their own strength: the sum of the two uses"));
 
   /** Shorthand. */
   public Joint.Members members() {
@@ -100,6 +109,17 @@ public record Case(
     return family() instanceof StrengthFamily.Allowable
         ? pad.take(HELPED_NDS, bare, Unit.MM.convert(pressedDepth, Unit.IN))
         : pad.take(HELPED_EC5, bare, pressedDepth, SPREAD);
+  }
+
+  /**
+   * By what an even pressure on the whole depth counts more than one on the pressed part: the
+   * fibres beyond the shoulder help it less.
+   */
+  public double evenly(Pad pad, double pressedDepth, double wholeDepth) {
+    return pad.take(
+        EVENLY,
+        shoulderBearing(Pad.blank(), pressedDepth),
+        shoulderBearing(Pad.blank(), wholeDepth));
   }
 
   /** Bearing strength of the tenon's edge: the softer of side grain and mortise end. */

@@ -86,10 +86,11 @@ public final class Bearing {
           .unit(Unit.MPA)
           .where("M", "moment", Unit.N_MM)
           .where("z", "lever", Unit.MM)
+          .where("r_h", "how much less the fibres help the push", Unit.ONE)
           .where("N_c", "push along the rail", Unit.N)
           .where("A_c", "pressed area", Unit.MM2)
           .where("A_s", "whole shoulder", Unit.MM2)
-          .as("M/(z*A_c) + N_c/A_s")
+          .as("M/(z*A_c) + r_h*N_c/A_s")
           .source(Source.derived("statics"));
 
   private static final Formula SPREAD =
@@ -149,10 +150,20 @@ public final class Bearing {
     return pad.take(TURNING_PLASTIC, fc, t, l);
   }
 
-  /** Mean pressure on the shoulder, MPa. */
+  /**
+   * Mean pressure on the shoulder, MPa, to be held against the strength under the pressed part.
+   *
+   * @param evenly by what the push, which presses the whole shoulder, counts more; 1 or more
+   */
   public static double shoulder(
-      Pad pad, double moment, double lever, double push, double pressedArea, double wholeArea) {
-    return pad.take(SHOULDER, moment, lever, push, pressedArea, wholeArea);
+      Pad pad,
+      double moment,
+      double lever,
+      double evenly,
+      double push,
+      double pressedArea,
+      double wholeArea) {
+    return pad.take(SHOULDER, moment, lever, evenly, push, pressedArea, wholeArea);
   }
 
   /**
