@@ -62,7 +62,7 @@ public record ScrewSet(Screw screw, int count, double fromEdge, double pilot) {
 
   /** What a maker calls them, such as {@code 3 screws 4.5 × 50 mm}. */
   public String words() {
-    return (count == 1 ? "one " : count + " × ") + screw.title();
+    return (count == 1 ? "one screw, " : count + " screws, each ") + screw.title();
   }
 
   /** How a joint is held, ready to stand before its name. */

@@ -168,6 +168,16 @@ public final class BenchCheck {
               "only the strength of the pieces that carry it is checked, not how far they and the"
                   + " boards sag"));
     }
+    if (inquiry.bench().weights().stream().anyMatch(Weight.Machine.class::isInstance)) {
+      out.add(
+          new CheckResult.NotChecked(
+              "shaking",
+              "Shaking by the machine",
+              "frame",
+              Topic.OTHER,
+              "the rates at which its shafts turn are not held against the natural frequencies of"
+                  + " the bench; feel the bench as the machine runs up, and stiffen it if it hums"));
+    }
     out.add(
         new CheckResult.NotChecked(
             "blows",

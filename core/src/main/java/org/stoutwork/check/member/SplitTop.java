@@ -10,6 +10,7 @@ import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.TopLayer;
+import org.stoutwork.bench.Weight;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.UsePart;
@@ -34,14 +35,23 @@ public final class SplitTop {
   /** No strip is narrower than the patch on which a person stands, mm. */
   private static final double LOADED_WIDTH = 100;
 
+  private static final Formula POINT =
+      Formula.define("F")
+          .meaning("force on the strip, taken in one place")
+          .unit(Unit.N)
+          .where("F_1", "point load with its factor", Unit.N)
+          .where("W_m", "what machines press on the strip, with its factor", Unit.N)
+          .as("F_1 + W_m")
+          .source(Source.derived("statics"));
+
   private static final Formula MOMENT =
       Formula.define("M")
           .meaning("moment in the strip, a simple beam over the longest bay or a bracket beyond it")
           .unit(Unit.N_MM)
-          .where("F", "point load with its factor", Unit.N)
+          .where("F", "force on the strip", Unit.N)
           .where("L", "longest bay", Unit.MM)
           .where("a", "longest overhang, to the middle of the load", Unit.MM)
-          .where("q", "own weight of the strip with its factor", Unit.N_PER_MM)
+          .where("q", "weight of the strip and of what lies on it, with factors", Unit.N_PER_MM)
           .as("max(F*L/4 + q*L^2/8, F*a + q*a^2/2)")
           .source(Source.derived("statics of a simple beam"));
 
@@ -116,9 +126,36 @@ public final class SplitTop {
     double b = narrowestStrip();
     double h = layer.thickness().mm();
     double density = inquiry.timbers().get(layer.wood()).density();
-    double q = factors.permanent() * density * 1e-9 * b * h * TopLoads.GRAVITY;
-    double moment = pad.take(MOMENT, factors.leading() * load.force(), longestBay(), overhang(), q);
+    double q =
+        factors.permanent() * density * 1e-9 * b * h * TopLoads.GRAVITY
+            + factors.stored() * stored() * b;
+    double force =
+        pad.take(POINT, factors.leading() * load.force(), factors.permanent() * machines(b));
+    double moment = pad.take(MOMENT, force, longestBay(), overhang(), q);
     return pad.take(STRESS, moment, b, h);
+  }
+
+  /** What machines press on a strip that runs under their middle, N. */
+  private double machines(double b) {
+    double sum = 0;
+    for (Weight weight : bench.weights()) {
+      if (weight instanceof Weight.Machine m) {
+        double share = Math.min(1, b / Math.max(b, m.baseAcross().mm()));
+        sum += m.mass().kg() * TopLoads.GRAVITY * share;
+      }
+    }
+    return sum;
+  }
+
+  /** What lies on the whole top, N/mm². */
+  private double stored() {
+    double kg = 0;
+    for (Weight weight : bench.weights()) {
+      if (weight instanceof Weight.OnTop on) {
+        kg += on.mass().kg();
+      }
+    }
+    return kg * TopLoads.GRAVITY / (bench.top().length().mm() * bench.top().width().mm());
   }
 
   private double narrowestStrip() {

@@ -82,12 +82,7 @@ public final class EdgeMovement {
 
   private CheckResult left(String key, String title) {
     return new CheckResult.NotChecked(
-        key,
-        title,
-        "top",
-        Topic.MOVEMENT,
-        "the shrinkage of this top is not known: it is of sheets, of layers, or named only by a"
-            + " strength class. Name the species to have it checked");
+        key, title, "top", Topic.MOVEMENT, UnknownMovement.reason(inquiry.bench()));
   }
 
   private CheckResult cap(EndCap cap) {

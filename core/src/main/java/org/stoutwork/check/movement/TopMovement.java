@@ -65,8 +65,7 @@ public final class TopMovement {
           "Movement of the top at its screws",
           "top",
           Topic.MOVEMENT,
-          "the shrinkage of this top is not known: it is of sheets, of layers, or named only by a"
-              + " strength class. Name the species to have it checked");
+          UnknownMovement.reason(bench));
     }
     return solid(inquiry, (Species) bench.timbers().get(layer.wood()).wood());
   }

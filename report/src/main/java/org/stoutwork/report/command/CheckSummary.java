@@ -115,12 +115,25 @@ final class CheckSummary {
     lines.add(heading + ":");
     for (CheckResult.Checked check : all.subList(0, Math.min(most, all.size()))) {
       String bar = "  " + PlainBar.of(check.utilisation()) + " ";
-      lines.addAll(TextFlow.lines(bar, INDENT, check.title() + ": " + subject(check)));
+      lines.addAll(
+          TextFlow.lines(bar, INDENT, check.title() + ": " + subject(check) + unsettled(check)));
     }
     if (all.size() > most) {
       lines.add("  and " + (all.size() - most) + " more");
     }
     lines.add("");
+  }
+
+  /** What is marginal because of its joints alone says between what it lies. */
+  private static String unsettled(CheckResult.Checked check) {
+    return check
+        .range()
+        .filter(r -> check.verdict() == Verdict.MARGINAL && r.largest() > 1)
+        .map(
+            r ->
+                "; %s with stiff joints, %s with soft"
+                    .formatted(two(r.smallest()), two(r.largest())))
+        .orElse("");
   }
 
   /** Standing is told apart by what acts, everything else by the part. */

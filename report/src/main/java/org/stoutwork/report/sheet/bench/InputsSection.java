@@ -105,9 +105,10 @@ final class InputsSection {
   private static String fixing(Matter m) {
     var f = m.bench().top().fixing();
     return Shown.plain(
-        "%s coach screws a rail, %s across, %s of thread, in holes or slots of %s"
+        "%s %ss a rail, %s across, %s of thread, in holes or slots of %s"
             .formatted(
                 f.perRail(),
+                f.screw().words(),
                 m.amounts().length(f.screwDiameter().mm()),
                 m.amounts().length(f.threadLength().mm()),
                 m.amounts().length(f.holeDiameter().mm())));
