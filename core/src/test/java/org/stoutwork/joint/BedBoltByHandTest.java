@@ -1,11 +1,12 @@
 package org.stoutwork.joint;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.stoutwork.joint.ByHand.EC5;
+import static org.stoutwork.joint.ByHand.NDS;
 
 import org.junit.jupiter.api.Test;
 import org.stoutwork.joint.bolted.BarrelNut;
 import org.stoutwork.joint.bolted.BedBolt;
-import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.working.Pad;
 
 /** A bed bolt, its nut and its couple with the shoulder, worked by hand from statics. */
@@ -29,10 +30,8 @@ class BedBoltByHandTest {
   @Test
   void the_nut_is_brought_to_design_by_either_family() {
     // 20308.2 · 0.7/1.3 = 10935.1846 N; 20308.2 · 1.25/4 = 6346.3125 N.
-    StrengthFamily ec5 = new StrengthFamily.PartialFactors(0.7, 1.3, 1.15);
-    StrengthFamily nds = new StrengthFamily.Allowable(1.25, 2.2);
-    assertEquals(10935.1846, BarrelNut.design(PAD, 20308.2, ec5), 1e-4);
-    assertEquals(6346.3125, BarrelNut.design(PAD, 20308.2, nds), 1e-9);
+    assertEquals(10935.1846, BarrelNut.design(PAD, 20308.2, EC5), 1e-4);
+    assertEquals(6346.3125, BarrelNut.design(PAD, 20308.2, NDS), 1e-9);
   }
 
   @Test

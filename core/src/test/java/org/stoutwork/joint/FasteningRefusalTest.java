@@ -4,27 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.stoutwork.joint.ByHand.HARD;
+import static org.stoutwork.joint.ByHand.SOFT;
+import static org.stoutwork.joint.ByHand.WOOD;
 
 import org.junit.jupiter.api.Test;
 import org.stoutwork.fastener.Nail;
-import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.joint.screwed.Nailing;
 import org.stoutwork.joint.screwed.Screwing;
 import org.stoutwork.joint.screwed.Seat;
-import org.stoutwork.joint.setting.TimberStrength;
 import org.stoutwork.working.Pad;
 
 /** What screws, nails and their places cannot be, just beyond and just at the boundary. */
 class FasteningRefusalTest {
 
-  private static final TimberStrength SOFT =
-      new TimberStrength(22, 13, 0.4, 18, 2.2, 2.4, 8, 390, 0.47, false, 10500, 70);
-  private static final TimberStrength HARD =
-      new TimberStrength(31, 18, 0.5, 23, 4.1, 3.1, 12, 560, 0.61, true, 12700, 110);
-
   private static Screwing screw(double thickness, double hole, double pilot) {
-    WoodScrew screw = new WoodScrew(5.2, 3.5, 83, 52, 10.3, 580, 640);
-    return new Screwing(screw, thickness, SOFT, HARD, 70, 25, false, hole, pilot);
+    return new Screwing(WOOD, thickness, SOFT, HARD, 70, 25, false, hole, pilot);
   }
 
   private static Nailing nail(double thickness, double pilot) {

@@ -3,6 +3,10 @@ package org.stoutwork.joint;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.stoutwork.joint.ByHand.EC5;
+import static org.stoutwork.joint.ByHand.HARD;
+import static org.stoutwork.joint.ByHand.NDS;
+import static org.stoutwork.joint.ByHand.SOFT;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -13,7 +17,6 @@ import org.stoutwork.joint.screwed.Nailing;
 import org.stoutwork.joint.screwed.RowForces;
 import org.stoutwork.joint.screwed.Seat;
 import org.stoutwork.joint.setting.StrengthFamily;
-import org.stoutwork.joint.setting.TimberStrength;
 
 /**
  * One nail of 2.6 mm with a head of 5.9 mm and wire of 620 MPa through softwood of 390 kg/m³ (0.47)
@@ -22,12 +25,6 @@ import org.stoutwork.joint.setting.TimberStrength;
  */
 class NailByHandTest {
 
-  private static final TimberStrength SOFT =
-      new TimberStrength(22, 13, 0.4, 18, 2.2, 2.4, 8, 390, 0.47, false, 10500, 70);
-  private static final TimberStrength HARD =
-      new TimberStrength(31, 18, 0.5, 23, 4.1, 3.1, 12, 560, 0.61, true, 12700, 110);
-  private static final StrengthFamily EC5 = new StrengthFamily.PartialFactors(0.7, 1.3, 1.15);
-  private static final StrengthFamily NDS = new StrengthFamily.Allowable(1.25, 2.2);
   private static final double CLOSE = 1e-6;
 
   private static Nailing nailing(double length, double thickness, double pilot) {

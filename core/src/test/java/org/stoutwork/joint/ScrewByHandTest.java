@@ -3,19 +3,22 @@ package org.stoutwork.joint;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.stoutwork.joint.ByHand.COACH;
+import static org.stoutwork.joint.ByHand.EC5;
+import static org.stoutwork.joint.ByHand.HARD;
+import static org.stoutwork.joint.ByHand.NDS;
+import static org.stoutwork.joint.ByHand.SOFT;
+import static org.stoutwork.joint.ByHand.WOOD;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Screw;
-import org.stoutwork.fastener.Washer;
 import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.screwed.RowForces;
 import org.stoutwork.joint.screwed.ScrewCapacity;
 import org.stoutwork.joint.screwed.Screwing;
 import org.stoutwork.joint.setting.StrengthFamily;
-import org.stoutwork.joint.setting.TimberStrength;
 
 /**
  * A wood screw 5.2 × 83 mm and a coach screw 10 × 117 mm through softwood of 390 kg/m³ (0.47) into
@@ -25,15 +28,6 @@ import org.stoutwork.joint.setting.TimberStrength;
  */
 class ScrewByHandTest {
 
-  private static final TimberStrength SOFT =
-      new TimberStrength(22, 13, 0.4, 18, 2.2, 2.4, 8, 390, 0.47, false, 10500, 70);
-  private static final TimberStrength HARD =
-      new TimberStrength(31, 18, 0.5, 23, 4.1, 3.1, 12, 560, 0.61, true, 12700, 110);
-  private static final StrengthFamily EC5 = new StrengthFamily.PartialFactors(0.7, 1.3, 1.15);
-  private static final StrengthFamily NDS = new StrengthFamily.Allowable(1.25, 2.2);
-  private static final WoodScrew WOOD = new WoodScrew(5.2, 3.5, 83, 52, 10.3, 580, 640);
-  private static final CoachScrew COACH =
-      new CoachScrew(10, 7.4, 117, 62, 9, 310, 420, new Washer(33, 11, 3));
   private static final double K = 0.7 / 1.3;
 
   private static Screwing screwing(Screw screw, double thickness, boolean end) {
