@@ -64,6 +64,9 @@ public final class Sway {
           .as("h/n")
           .source(Source.projectDefault("ratios of height to sway by duty"));
 
+  /** A thrust takes the place of an earlier one when it sways farther than rounding may. */
+  private static final double MORE = 1 + 1e-9;
+
   /** Sways that differ by less are the same up to rounding. */
   private static final double SAME = 1e-6;
 
@@ -138,10 +141,10 @@ public final class Sway {
     Load.OnNode load = (Load.OnNode) worst.unit().loads().get(0);
     List<GoverningCase.Term> terms =
         List.of(
-            new GoverningCase.Term(load.node(), Direction.UX, load.force().x()),
-            new GoverningCase.Term(load.node(), Direction.UY, load.force().y()),
-            new GoverningCase.Term(load.node(), Direction.RX, load.moment().x()),
-            new GoverningCase.Term(load.node(), Direction.RY, load.moment().y()));
+            new GoverningCase.Term(load.node(), Direction.UX, sense(worst) * load.force().x()),
+            new GoverningCase.Term(load.node(), Direction.UY, sense(worst) * load.force().y()),
+            new GoverningCase.Term(load.node(), Direction.RX, sense(worst) * load.moment().x()),
+            new GoverningCase.Term(load.node(), Direction.RY, sense(worst) * load.moment().y()));
     if (!lifts(worst, first)) {
       return GoverningCase.movement(
           Combination.named("the thrust alone").plus(worst.force(), worst.unit()),
@@ -202,7 +205,7 @@ public final class Sway {
     LevelAnalysis mean = inquiry.at(JointLevel.MEAN);
     Stand worst = null;
     for (Stand stand : inquiry.places().thrusts(thrust)) {
-      if (stand.force() > 0 && (worst == null || held(mean, stand) > held(mean, worst))) {
+      if (worst == null || standing(mean, stand) > MORE * standing(mean, worst)) {
         worst = stand;
       }
     }
@@ -211,7 +214,7 @@ public final class Sway {
 
   /** The sway of a bench that is held to the floor. */
   private static double held(LevelAnalysis level, Stand stand) {
-    return stand.force() * towards(stand, level.alone(stand.unit()));
+    return Math.abs(stand.force()) * towards(stand, level.alone(stand.unit())) * sense(stand);
   }
 
   /** The sway of the bench as it stands, on feet that its own weight holds down. */
@@ -230,9 +233,14 @@ public final class Sway {
   private static double towards(Stand stand, FrameResult result) {
     Load.OnNode load = (Load.OnNode) stand.unit().loads().get(0);
     double[] u = result.displacement(load.node());
-    return load.force().x() * u[0]
-        + load.force().y() * u[1]
-        + load.moment().x() * u[3]
-        + load.moment().y() * u[4];
+    return sense(stand)
+        * (load.force().x() * u[0]
+            + load.force().y() * u[1]
+            + load.moment().x() * u[3]
+            + load.moment().y() * u[4]);
+  }
+
+  private static double sense(Stand stand) {
+    return Math.signum(stand.force());
   }
 }

@@ -123,6 +123,9 @@ public final class NdsYield {
    */
   public record Reduction(double modeI, double modeII, double modeIII) {
 
+    /** A quarter of an inch, mm. */
+    private static final double THIN = 6.35;
+
     /**
      * NDS Table 12.3.1B.
      *
@@ -137,6 +140,22 @@ public final class NdsYield {
       }
       double small = inches <= 0.17 ? 2.2 : 10 * inches + 0.5;
       return new Reduction(small, small, small);
+    }
+
+    /**
+     * For a threaded fastener, of which the core yields: the footnote of NDS Table 12.3.1B turns
+     * the term of a thin core too where the fastener itself is not thin.
+     *
+     * @param nominal diameter, mm
+     * @param core diameter, mm
+     * @param degrees largest angle of load to grain in either piece
+     */
+    public static Reduction ofThreaded(double nominal, double core, double degrees) {
+      Reduction plain = of(core, degrees);
+      boolean turns = nominal >= THIN && core < THIN;
+      double turned = turns ? 1 + 0.25 * degrees / 90 : 1;
+      return new Reduction(
+          turned * plain.modeI(), turned * plain.modeII(), turned * plain.modeIII());
     }
 
     /** For wood pegs through a tenon, whatever their size: the load crosses the post's grain. */
@@ -168,7 +187,12 @@ public final class NdsYield {
   /** Single shear, modes Im to IV. */
   public static YieldModes single(
       Pad pad, double d, double lm, double ls, double fem, double fes, double fyb, double degrees) {
-    Reduction rd = Reduction.of(d, degrees);
+    return single(pad, d, lm, ls, fem, fes, fyb, Reduction.of(d, degrees));
+  }
+
+  /** Single shear with given reduction terms. */
+  public static YieldModes single(
+      Pad pad, double d, double lm, double ls, double fem, double fes, double fyb, Reduction rd) {
     double re = ratio(pad, fem, fes);
     double k1 = k1(pad, re, lm / ls);
     double k2 = k2(pad, re, fyb, d, fem, lm);

@@ -127,8 +127,22 @@ public record CrossedTenon(double thickness, double height, List<Slot> slots) {
 
   /** Height that is left, mm; 0 if the bores leave nothing. */
   public double left(Pad pad) {
-    double taken = slots.stream().mapToDouble(Slot::size).sum();
+    double taken = apart().stream().mapToDouble(Slot::size).sum();
     return Math.max(0, pad.take(LEFT, height, taken));
+  }
+
+  /** The slots, where they overlap counted once. */
+  private List<Slot> apart() {
+    List<Slot> out = new ArrayList<>();
+    double done = -height / 2;
+    for (Slot slot : slots) {
+      double from = Math.max(done, slot.from());
+      if (slot.to() > from) {
+        out.add(new Slot(from, slot.to(), slot.fromShoulder(), slot.diameter()));
+        done = slot.to();
+      }
+    }
+    return out;
   }
 
   /** Height of a sound tenon with the same greatest shear stress up and down, mm. */
@@ -154,8 +168,12 @@ public record CrossedTenon(double thickness, double height, List<Slot> slots) {
     return out;
   }
 
-  /** Section modulus up and down, mm³. */
+  /** Section modulus up and down, mm³; 0 if the bores leave nothing. */
   public double modulus(Pad pad, double left) {
+    if (left <= 0) {
+      return 0;
+    }
+    List<Slot> slots = apart();
     double moment = slots.stream().mapToDouble(s -> s.size() * s.middle()).sum();
     double second =
         slots.stream()

@@ -70,8 +70,7 @@ final class BoltedCapacity {
               "shoulder",
               with.forces().moment(),
               Unit.N_MM,
-              pad ->
-                  joint.bolts() * BedBolt.opening(pad, joint.preload(), lever(pad, joint, with)));
+              pad -> joint.bolts() * BedBolt.opening(pad, joint.preload(), meanLever(pad, with)));
     }
     Joint.Members m = with.members();
     new TenonRoot(
@@ -93,6 +92,12 @@ final class BoltedCapacity {
   private static double lever(Pad pad, BoltedTenon joint, Case with) {
     double depth = with.members().railDepth();
     return BedBolt.lever(pad, depth, joint.bolts() == 2 ? joint.spacing() / 2 : 0, depth / 3);
+  }
+
+  /** Lever of the middle of all bolts, which lies at the middle of the rail. */
+  private static double meanLever(Pad pad, Case with) {
+    double depth = with.members().railDepth();
+    return BedBolt.lever(pad, depth, 0, depth / 3);
   }
 
   private static double pull(Pad pad, BoltedTenon joint, Case with) {

@@ -141,7 +141,7 @@ abstract class FasteningCapacity<F extends Fastening> {
             fem,
             fes,
             bendingYield(),
-            angle)
+            NdsYield.Reduction.ofThreaded(d, core(), angle))
         .least()
         .force();
   }
