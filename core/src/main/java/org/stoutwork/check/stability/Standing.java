@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.stoutwork.action.Action;
+import org.stoutwork.action.Factors;
 import org.stoutwork.action.Way;
+import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.Stance;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Edge;
@@ -12,6 +14,7 @@ import org.stoutwork.bench.Footing;
 import org.stoutwork.bench.Weight;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
+import org.stoutwork.check.Stand;
 import org.stoutwork.quantity.Force;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.quantity.Writing;
@@ -127,8 +130,29 @@ public final class Standing {
         title,
         "bench",
         Topic.STABILITY,
-        "the bench is fixed to the floor; the fixings are not part of this check. They must hold at"
-            + " least the thrust of %s and its moment".formatted(Force.ofNewtons(pull)));
+        "the bench is fixed to the floor; the fixings are not part of this check. Before any factor"
+            + " of safety they must hold at least the thrust of %s together, and %s upward at the foot"
+                .formatted(Force.ofNewtons(pull), Force.ofNewtons(Math.rint(lift())))
+            + " that lifts most under pushes and loads on the top; somebody who sits on the edge or"
+            + " on the jaw of a vise, or leans out, adds to that");
+  }
+
+  /** The greatest pull of any foot on its fixing, less what the bench weighs there, N. */
+  private double lift() {
+    List<String> feet = inquiry.at(JointLevel.MEAN).model().feet();
+    double most = 0;
+    for (Stand stand : inquiry.stands()) {
+      double[] pushes =
+          inquiry.read(
+              JointLevel.MEAN,
+              Factors.thrust(),
+              stand,
+              r -> feet.stream().mapToDouble(foot -> r.reaction(foot)[2]).toArray());
+      for (double push : pushes) {
+        most = Math.max(most, -push);
+      }
+    }
+    return most;
   }
 
   private Edge weakSide(Way way) {

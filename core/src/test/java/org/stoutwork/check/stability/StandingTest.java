@@ -208,7 +208,8 @@ class StandingTest {
     assertEquals(List.of("tipping", "sliding"), checks.stream().map(CheckResult::key).toList());
     for (CheckResult check : checks) {
       String reason = ((CheckResult.NotChecked) check).reason().replace('\u00a0', ' ');
-      assertTrue(reason.contains("at least the thrust of 250 N"), reason);
+      assertTrue(reason.contains("at least the thrust of 250 N together"), reason);
+      assertTrue(reason.matches(".*, and \\d+ N upward at the foot that lifts most.*"), reason);
     }
   }
 }
