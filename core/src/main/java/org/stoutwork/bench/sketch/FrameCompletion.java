@@ -36,6 +36,10 @@ final class FrameCompletion {
   }
 
   /** Thickness of a usual rail between legs that are so thick along the bench, mm. */
+  static double usualLeg(double benchHeight) {
+    return Math.ceil(benchHeight / 50) * 5;
+  }
+
   static double usualRail(double legAlong) {
     return Math.round(legAlong * 0.11) * 5.0;
   }
@@ -141,7 +145,7 @@ final class FrameCompletion {
     }
 
     private double usualLeg() {
-      return Math.ceil((underside + top.thicknessMm()) / 50) * 5;
+      return FrameCompletion.usualLeg(underside + top.thicknessMm());
     }
 
     private Length inset(Optional<Length> given, String side) {

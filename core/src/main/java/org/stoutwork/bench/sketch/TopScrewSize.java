@@ -38,16 +38,20 @@ final class TopScrewSize {
         : "as thick as the edges of the top rail allow";
   }
 
-  /** Unlimited where nothing is said of rails or legs: usual rails are thick enough. */
+  /** That of usual legs where nothing is said of rails or legs; unlimited without a height. */
   private static double thinnestRail(BenchSketch sketch) {
     EndFrameSketch shared = sketch.everyEndFrame.orElseGet(EndFrameSketch::new);
     return (sketch.endFrames.isEmpty() ? List.of(new EndFrameSketch()) : sketch.endFrames)
         .stream()
-            .map(own -> rail(own, shared))
+            .map(own -> rail(own, shared).or(() -> usualRail(sketch)))
             .flatMap(Optional::stream)
             .mapToDouble(Double::doubleValue)
             .min()
             .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static Optional<Double> usualRail(BenchSketch sketch) {
+    return sketch.height.map(h -> FrameCompletion.usualRail(FrameCompletion.usualLeg(h.mm())));
   }
 
   private static Optional<Double> rail(EndFrameSketch own, EndFrameSketch shared) {

@@ -12,6 +12,7 @@ import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.FloorContact;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.assembly.TopLoads;
+import org.stoutwork.bench.Weight;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.GoverningCase;
 import org.stoutwork.check.Inquiry;
@@ -195,7 +196,7 @@ public final class Sway {
     double kg =
         inquiry.masses().values().stream().mapToDouble(Double::doubleValue).sum()
             + inquiry.bench().weights().stream()
-                .filter(w -> w instanceof org.stoutwork.bench.Weight.OnTop)
+                .filter(Weight.OnTop.class::isInstance)
                 .mapToDouble(w -> w.mass().kg())
                 .sum();
     return kg * TopLoads.GRAVITY;
@@ -214,7 +215,7 @@ public final class Sway {
 
   /** The sway of a bench that is held to the floor. */
   private static double held(LevelAnalysis level, Stand stand) {
-    return Math.abs(stand.force()) * towards(stand, level.alone(stand.unit())) * sense(stand);
+    return stand.force() * towards(stand, level.alone(stand.unit()));
   }
 
   /** The sway of the bench as it stands, on feet that its own weight holds down. */
