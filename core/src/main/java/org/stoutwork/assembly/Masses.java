@@ -23,7 +23,7 @@ public final class Masses {
 
   /** Mass of the top, kg. */
   static double topKg(Bench bench, Function<String, FrameTimber> timbers) {
-    double area = bench.top().length().mm() * bench.top().width().mm();
+    double area = bench.top().length().mm() * bench.top().width().mm() - TopHoles.areaMm2(bench);
     double kg = 0;
     for (TopLayer layer : bench.top().layers()) {
       kg += area * layer.thickness().mm() * timbers.apply(layer.wood()).density() / MM3_PER_M3;

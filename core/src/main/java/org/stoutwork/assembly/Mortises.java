@@ -14,13 +14,10 @@ final class Mortises {
     byPart.computeIfAbsent(part, p -> new ArrayList<>()).add(mortise);
   }
 
+  /** The part with what joints cut out of it, besides what it has already. */
   Part into(Part part) {
-    return new Part(
-        part.name(),
-        part.kind(),
-        part.wood(),
-        part.pieces(),
-        byPart.getOrDefault(part.name(), List.of()),
-        part.length());
+    List<Mortise> all = new ArrayList<>(part.mortises());
+    all.addAll(byPart.getOrDefault(part.name(), List.of()));
+    return new Part(part.name(), part.kind(), part.wood(), part.pieces(), all, part.length());
   }
 }

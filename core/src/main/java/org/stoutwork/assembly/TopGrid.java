@@ -117,6 +117,16 @@ public record TopGrid(List<Double> lines, List<Double> stations, double width, d
     return upper(stations, station, length) - lower(stations, station);
   }
 
+  /** Where the width that belongs to a line begins, mm from the front edge. */
+  double front(int line) {
+    return lower(lines, line);
+  }
+
+  /** Where the length that belongs to a station begins, mm from the left end. */
+  double left(int station) {
+    return lower(stations, station);
+  }
+
   private static double lower(List<Double> places, int i) {
     return i == 0 ? 0 : (places.get(i - 1) + places.get(i)) / 2;
   }

@@ -11,6 +11,7 @@ import org.stoutwork.analysis.model.Panel;
 import org.stoutwork.analysis.model.PanelBuilder;
 import org.stoutwork.analysis.model.PanelMesh;
 import org.stoutwork.analysis.model.PanelPlace;
+import org.stoutwork.analysis.model.PanelSection;
 import org.stoutwork.analysis.model.Vec3;
 import org.stoutwork.bench.Bench;
 
@@ -41,14 +42,16 @@ final class TopPlate {
 
   Panel panel(List<Bearing> bearings, TopContact contact) {
     double h = bench.top().thicknessMm();
+    PanelSection whole = new TopSection(bench, timbers).section();
     PanelBuilder panel =
         Panel.builder(NAME, grid.length(), grid.width(), h)
             .place(PanelPlace.flat(new Vec3(0, 0, bench.height().mm() - h / 2)))
-            .section(new TopSection(bench, timbers).section())
+            .section(whole)
             .mesh(
                 new PanelMesh.Lines(
                     lines(grid.stations(), grid.length(), CELL_ALONG),
                     lines(grid.lines(), grid.width(), CELL_ACROSS)));
+    new TopHoles(bench, grid).lay(panel, whole);
     bearings.forEach(b -> tie(panel, b, contact));
     return panel.build();
   }

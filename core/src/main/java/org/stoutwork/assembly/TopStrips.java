@@ -30,12 +30,14 @@ final class TopStrips {
   private final Bench bench;
   private final Function<String, FrameTimber> timbers;
   private final TopGrid grid;
+  private final TopHoles holes;
   private final double thickness;
 
   TopStrips(Bench bench, Function<String, FrameTimber> timbers, TopGrid grid) {
     this.bench = bench;
     this.timbers = timbers;
     this.grid = grid;
+    this.holes = new TopHoles(bench, grid);
     this.thickness = bench.top().thicknessMm();
   }
 
@@ -68,7 +70,8 @@ final class TopStrips {
   private Part lineAlong(FrameModelBuilder model, int line) {
     String name = ALONG + " " + (line + 1);
     double share = grid.share(line);
-    strip(model, name, share, Grain.ALONG, span(), topMass() * share / grid.width());
+    double mass = topMass() * share / grid.width();
+    strip(model, name, share, Grain.ALONG, holes.leftAlong(line), mass);
     List<Piece> pieces = new ArrayList<>();
     for (int k = 0; k + 1 < grid.stations().size(); k++) {
       String member = name + ", length " + (k + 1);
@@ -76,13 +79,14 @@ final class TopStrips {
       double from = grid.stations().get(k) - grid.stations().get(0);
       pieces.add(new Piece(member, from, new Rectangle(share, thickness)));
     }
-    return new Part(name, PartKind.TOP, wood(), pieces, List.of(), reach(grid.stations()));
+    return new Part(
+        name, PartKind.TOP, wood(), pieces, holes.alongCuts(line), reach(grid.stations()));
   }
 
   private Part lineAcross(FrameModelBuilder model, int station) {
     String name = ACROSS + " " + (station + 1);
     double reach = grid.reach(station);
-    strip(model, name, reach, Grain.ACROSS, reach(grid.lines()), 0);
+    strip(model, name, reach, Grain.ACROSS, holes.leftAcross(station), 0);
     List<Piece> pieces = new ArrayList<>();
     for (int i = 0; i + 1 < grid.lines().size(); i++) {
       String member = name + ", length " + (i + 1);
@@ -90,7 +94,8 @@ final class TopStrips {
       double from = grid.lines().get(i) - grid.lines().get(0);
       pieces.add(new Piece(member, from, new Rectangle(reach, thickness)));
     }
-    return new Part(name, PartKind.TOP, wood(), pieces, List.of(), reach(grid.lines()));
+    return new Part(
+        name, PartKind.TOP, wood(), pieces, holes.acrossCuts(station), reach(grid.lines()));
   }
 
   private String wood() {
@@ -112,8 +117,9 @@ final class TopStrips {
   }
 
   private void strip(
-      FrameModelBuilder model, String name, double b, Grain way, double span, double mass) {
-    double e = modulus(b, way, span);
+      FrameModelBuilder model, String name, double b, Grain way, double left, double mass) {
+    double span = way == Grain.ALONG ? span() : reach(grid.lines());
+    double e = left * modulus(b, way, span);
     double twisting = shearInPlane();
     Rectangle r = new Rectangle(b, thickness);
     double area = axial(b, way) / e;

@@ -14,6 +14,7 @@ import org.stoutwork.quantity.Length;
  * @param fixing how it is held down on the top rails
  * @param endCap boards across its ends, if any
  * @param lipping around it, if any
+ * @param dogHoles rows of holes for dogs
  */
 public record Top(
     Length length,
@@ -22,11 +23,13 @@ public record Top(
     LayerHold hold,
     TopFixing fixing,
     Optional<EndCap> endCap,
-    Optional<Lipping> lipping) {
+    Optional<Lipping> lipping,
+    List<DogHoles> dogHoles) {
 
-  /** Keeps its own copy of the layers. */
+  /** Keeps its own copies. */
   public Top {
     layers = List.copyOf(layers);
+    dogHoles = List.copyOf(dogHoles);
   }
 
   /** Whole thickness, mm. */

@@ -13,6 +13,7 @@ import org.stoutwork.check.LooseBench;
 import org.stoutwork.check.TopModels;
 import org.stoutwork.check.caution.Cautions;
 import org.stoutwork.check.joint.BoltsThroughJoints;
+import org.stoutwork.check.joint.DogClamps;
 import org.stoutwork.check.joint.GlueClimate;
 import org.stoutwork.check.joint.GlueLines;
 import org.stoutwork.check.joint.JointStrengthCheck;
@@ -136,6 +137,7 @@ public final class BenchCheck {
     checks.addAll(TopScrews.all(inquiry));
     checks.addAll(LippingNails.all(inquiry));
     checks.addAll(ViseEdges.all(inquiry));
+    checks.addAll(DogClamps.all(inquiry));
     checks.addAll(Standing.all(inquiry));
     checks.add(TopMovement.check(inquiry));
     checks.addAll(EdgeMovement.all(inquiry));

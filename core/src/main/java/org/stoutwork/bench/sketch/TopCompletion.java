@@ -52,7 +52,8 @@ final class TopCompletion {
         hold,
         fixing(t, layers),
         t.endCap.map(edges::endCap),
-        t.lipping.map(edges::lipping));
+        t.lipping.map(edges::lipping),
+        new DogHolesCompletion(answers, length.mm(), width.mm()).all(t.dogHoles));
   }
 
   private TopLayer single(TopSketch t) {

@@ -26,6 +26,7 @@ public final class TopSketch {
   Optional<FixingSketch> fixing = Optional.empty();
   Optional<EndCapSketch> endCap = Optional.empty();
   Optional<LippingSketch> lipping = Optional.empty();
+  final List<DogHolesSketch> dogHoles = new ArrayList<>();
 
   /** Sets the length along the bench. */
   public TopSketch length(Length value) {
@@ -84,6 +85,14 @@ public final class TopSketch {
     EndCapSketch part = endCap.orElseGet(EndCapSketch::new);
     words.accept(part);
     endCap = Optional.of(part);
+    return this;
+  }
+
+  /** Adds a row of dog holes. */
+  public TopSketch dogHoles(Consumer<DogHolesSketch> words) {
+    DogHolesSketch next = new DogHolesSketch();
+    words.accept(next);
+    dogHoles.add(next);
     return this;
   }
 

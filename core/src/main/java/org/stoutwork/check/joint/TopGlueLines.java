@@ -23,7 +23,8 @@ import org.stoutwork.working.Formula;
 
 /**
  * Glue lines of the top: between layers glued on each other, and between boards glued edge to edge.
- * Forces are those of the strips of the top; holes for dogs are not known and not taken out.
+ * Forces are those of the strips of the top. Dog holes are taken out of an edge joint as though a
+ * row ran along it; of the glue between layers they take a small part, that is left in.
  */
 public final class TopGlueLines {
 
@@ -41,7 +42,7 @@ public final class TopGlueLines {
           .meaning("tension across an edge joint at the face of the top")
           .unit(Unit.MPA)
           .where("M", "moment across the grain", Unit.N_MM)
-          .where("b", "length of joint that takes it", Unit.MM)
+          .where("b", "length of joint that takes it, less dog holes", Unit.MM)
           .where("h", "thickness of the top", Unit.MM)
           .as("6*M/(b*h^2)")
           .source(Source.derived("beam theory"));
@@ -148,6 +149,7 @@ public final class TopGlueLines {
     Grain across = layer.grain() == Grain.ALONG ? Grain.ACROSS : Grain.ALONG;
     StripForces forces = StripForces.moment(inquiry, across);
     double h = layer.thickness().mm();
+    double b = forces.width() * (1 - pierced());
     GlueLineFinding.Line line =
         new GlueLineFinding.Line(
             EDGES,
@@ -162,6 +164,15 @@ public final class TopGlueLines {
         .judged(
             line,
             result -> new double[] {forces.of(result)},
-            (pad, f) -> pad.take(ACROSS, Math.abs(f[0]), forces.width(), h));
+            (pad, f) -> pad.take(ACROSS, Math.abs(f[0]), b, h));
+  }
+
+  /** The greatest part of a joint's length that dog holes of one row take. */
+  private double pierced() {
+    return top.dogHoles().stream()
+        .filter(row -> row.count() > 1)
+        .mapToDouble(row -> row.size().mm() / row.spacing().mm())
+        .max()
+        .orElse(0);
   }
 }

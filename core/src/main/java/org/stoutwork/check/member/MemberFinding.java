@@ -98,7 +98,10 @@ final class MemberFinding {
   }
 
   private void remarks(MemberStrength.Wood wood, Pad pad) {
-    if (cut.mortises() == 1) {
+    if (cut.mortised() && cut.part().kind() == PartKind.TOP) {
+      pad.remark(
+          "The section is taken net of dog holes, as though they stood where it is used most.");
+    } else if (cut.mortises() == 1) {
       pad.remark("The section is taken net of the mortise or bore that is cut here.");
     } else if (cut.mortised()) {
       pad.remark(
@@ -134,8 +137,17 @@ final class MemberFinding {
   }
 
   private String place(String group) {
-    String net = cut.mortises() > 1 ? ", where mortises or bores meet" : ", at a mortise";
-    return Length.ofMm(Math.rint(cut.at())) + from(group) + (cut.mortised() ? net : "");
+    return Length.ofMm(Math.rint(cut.at())) + from(group) + net();
+  }
+
+  private String net() {
+    if (!cut.mortised()) {
+      return "";
+    }
+    if (cut.part().kind() == PartKind.TOP) {
+      return ", net of dog holes";
+    }
+    return cut.mortises() > 1 ? ", where mortises or bores meet" : ", at a mortise";
   }
 
   /** From where a place on a part is measured. */

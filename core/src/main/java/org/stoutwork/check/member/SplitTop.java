@@ -60,7 +60,7 @@ public final class SplitTop {
           .meaning("bending stress along the grain in the strip alone")
           .unit(Unit.MPA)
           .where("M", "moment in the strip", Unit.N_MM)
-          .where("b", "width of the narrowest strip", Unit.MM)
+          .where("b", "width of the narrowest strip, less its dog holes", Unit.MM)
           .where("h", "thickness of the top", Unit.MM)
           .as("6*M/(b*h^2)")
           .source(Source.derived("beam theory"));
@@ -132,7 +132,7 @@ public final class SplitTop {
     double force =
         pad.take(POINT, factors.leading() * load.force(), factors.permanent() * machines(b));
     double moment = pad.take(MOMENT, force, longestBay(), overhang(), q);
-    return pad.take(STRESS, moment, b, h);
+    return pad.take(STRESS, moment, b - widestHole(), h);
   }
 
   /** What machines press on a strip that runs under their middle, N. */
@@ -165,6 +165,13 @@ public final class SplitTop {
       narrowest = Math.min(narrowest, grid.share(i));
     }
     return Math.max(narrowest, LOADED_WIDTH);
+  }
+
+  /** Dog holes of one row stand in a strip; never more than half of it, mm. */
+  private double widestHole() {
+    double widest =
+        bench.top().dogHoles().stream().mapToDouble(row -> row.size().mm()).max().orElse(0);
+    return Math.min(widest, LOADED_WIDTH / 2);
   }
 
   private double longestBay() {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.stoutwork.bench.DogHoles;
 import org.stoutwork.report.drawing.Bounds;
 import org.stoutwork.report.drawing.Dash;
 import org.stoutwork.report.drawing.Extent;
@@ -79,6 +80,26 @@ final class BenchView {
     double[] u = side.across(box);
     double[] v = side.up(box);
     return Sketch.corners(view.at(u[0], v[1]), view.at(u[1], v[0]));
+  }
+
+  /** Draws holes through the top, as they are seen from above. */
+  BenchView holes(List<DogHoles> rows) {
+    for (DogHoles row : rows) {
+      double half = row.size().mm() / 2;
+      for (int i = 0; i < row.count(); i++) {
+        double x = row.atMm(i);
+        double y = row.fromFront().mm();
+        if (row.shape() == DogHoles.Shape.ROUND) {
+          sketch.circle(at(x, y), view.length(half), Fill.NONE, Stroke.THIN);
+        } else {
+          sketch.polygon(
+              Sketch.corners(at(x - half, y + half), at(x + half, y - half)),
+              Fill.NONE,
+              Stroke.THIN);
+        }
+      }
+    }
+    return this;
   }
 
   /** Names parts by their letters, each once. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.stoutwork.bench.Bench;
+import org.stoutwork.bench.DogHoles;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.Stretcher;
@@ -232,6 +233,7 @@ public final class BenchViews {
   private List<Mark> plan(double scale) {
     BenchView v = new BenchView(Side.PLAN, scale, measure);
     v.boxes(parts.boxes());
+    v.holes(bench.top().dogHoles());
     Set<String> bought = new LinkedHashSet<>(marksOf(Box.Kind.OUTLINE));
     bought.removeAll(machines());
     v.letters(parts.boxes(), bought);
@@ -250,6 +252,16 @@ public final class BenchViews {
       if (weight instanceof Weight.Machine m) {
         below.add(v.at(0, 0), v.at(m.x().mm(), 0), amounts.bareLength(m.x().mm()), 0);
         left.add(v.at(0, 0), v.at(0, m.y().mm()), amounts.bareLength(m.y().mm()), 0);
+      }
+    }
+    for (DogHoles row : bench.top().dogHoles()) {
+      double y = row.fromFront().mm();
+      double first = row.atMm(0);
+      left.add(v.at(0, 0), v.at(0, y), amounts.bareLength(y), 0);
+      below.add(v.at(0, 0), v.at(first, 0), amounts.bareLength(first), 0);
+      if (row.count() > 1) {
+        double next = row.atMm(1);
+        below.add(v.at(first, 0), v.at(next, 0), amounts.bareLength(next - first), 0);
       }
     }
     left.add(v.at(0, 0), v.at(0, width), amounts.bareLength(width), 0);

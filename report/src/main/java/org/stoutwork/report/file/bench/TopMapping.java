@@ -1,22 +1,27 @@
 package org.stoutwork.report.file.bench;
 
 import java.util.Map;
+import org.stoutwork.bench.DogHoles;
 import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.Lipping;
 import org.stoutwork.bench.sketch.BenchSketch;
+import org.stoutwork.bench.sketch.DogHolesSketch;
 import org.stoutwork.bench.sketch.EndCapSketch;
 import org.stoutwork.bench.sketch.FixingSketch;
 import org.stoutwork.bench.sketch.LayerSketch;
 import org.stoutwork.bench.sketch.LippingSketch;
 import org.stoutwork.bench.sketch.TopSketch;
+import org.stoutwork.quantity.Force;
 import org.stoutwork.report.file.field.Fields;
 import org.stoutwork.report.file.field.Kind;
+import org.stoutwork.report.file.field.Quantities;
 
 /** The top with its layers and its screws. */
 final class TopMapping {
 
   private static final int MOST_SCREWS = 20;
+  private static final int MOST_HOLES = 200;
   private static final Kind<FixingScrew> SCREW =
       WordKinds.of(FixingScrew.class, FixingScrew::words);
   private static final Kind<Boolean> CAP_HOLD =
@@ -46,6 +51,8 @@ final class TopMapping {
     Take.value(HoldKind.field(fields, "hold", lengths), top::hold);
     Take.part(fields, "fixing", fixing -> top.fixing(sketch -> fixing(fixing, sketch)));
     Take.part(fields, "endCap", cap -> top.endCap(sketch -> endCap(cap, sketch)));
+    Take.someParts(
+        fields, "dogHoles", (place, row) -> top.dogHoles(sketch -> dogHoles(row, sketch)));
     Take.part(fields, "lipping", lip -> top.lipping(sketch -> lipping(lip, sketch)));
   }
 
@@ -69,6 +76,20 @@ final class TopMapping {
     Take.value(lengths.size(fields, "width"), cap::width);
     Take.value(fields.scalar("hold", CAP_HOLD), cap::glued);
     Take.value(lengths.place(fields, "slot"), cap::slot);
+  }
+
+  private void dogHoles(Fields fields, DogHolesSketch row) {
+    Take.value(
+        fields.scalar("shape", WordKinds.of(DogHoles.Shape.class, DogHoles.Shape::words)),
+        row::shape);
+    Take.value(lengths.size(fields, "size"), row::size);
+    Take.value(lengths.size(fields, "spacing"), row::spacing);
+    Take.value(lengths.size(fields, "fromFront"), row::fromFront);
+    Take.value(lengths.size(fields, "fromLeft"), row::fromLeft);
+    Take.value(fields.wholeNumber("count", 1, MOST_HOLES), row::count);
+    Take.value(
+        fields.quantity("clampForce", Quantities.force().atLeast(Force.ofNewtons(0))),
+        row::clampForce);
   }
 
   private void lipping(Fields fields, LippingSketch lipping) {

@@ -3,6 +3,7 @@ package org.stoutwork.report.sheet.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.stoutwork.action.ActionPlan;
 import org.stoutwork.action.Criteria;
 import org.stoutwork.bench.Air;
@@ -62,6 +63,7 @@ final class InputsSection {
         .row("Safety format of strength", Shown.plain(b.basis().words()))
         .row("Top, its layers", layers(b))
         .row("Top, held down by", fixing(m))
+        .row("Top, dog holes", dogHoles(m))
         .build();
   }
 
@@ -100,6 +102,26 @@ final class InputsSection {
   private static String layers(Bench b) {
     int n = b.top().layers().size();
     return n == 1 ? "one" : n + ", " + Shown.plain(b.top().hold().words());
+  }
+
+  private static String dogHoles(Matter m) {
+    var rows = m.bench().top().dogHoles();
+    if (rows.isEmpty()) {
+      return "none";
+    }
+    return rows.stream()
+        .map(
+            d ->
+                Shown.plain(
+                    "%s %s of %s, %s apart, %s from the front, the first %s from the left"
+                        .formatted(
+                            d.count(),
+                            d.shape().words(),
+                            m.amounts().length(d.size().mm()),
+                            m.amounts().length(d.spacing().mm()),
+                            m.amounts().length(d.fromFront().mm()),
+                            m.amounts().length(d.fromLeft().mm()))))
+        .collect(Collectors.joining("; "));
   }
 
   private static String fixing(Matter m) {

@@ -16,7 +16,7 @@ final class BrokenWords {
             "  thicknes: 64",
             Refusal.BOTH,
             "bench.yaml:8:3  top.thicknes is no key known here; known are length,"
-                + " width, thickness, wood, grain, layers, hold, fixing, endCap, lipping. Did you mean"
+                + " width, thickness, wood, grain, layers, hold, fixing, endCap, dogHoles, lipping. Did you mean"
                 + " \"thickness\"?"),
         BrokenBench.with(
             "a key in the wrong case",
