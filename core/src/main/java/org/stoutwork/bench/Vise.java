@@ -13,7 +13,14 @@ import org.stoutwork.quantity.Mass;
  *     from the front on a short one
  * @param mass with its cheeks
  * @param outreach of its jaw beyond the edge of the top, where someone may sit
+ * @param jawWidth of the jaw along the edge
  * @param clampForce the most that it is meant to press
  */
 public record Vise(
-    String name, Edge edge, Length at, Mass mass, Length outreach, Force clampForce) {}
+    String name,
+    Edge edge,
+    Length at,
+    Mass mass,
+    Length outreach,
+    Length jawWidth,
+    Force clampForce) {}

@@ -53,6 +53,13 @@ final class ExtrasCompletion {
             () -> 180.0,
             new Range(0, 800),
             "a usual jaw, half open");
+    Length jaw =
+        answers.length(
+            key + ".jawWidth",
+            v.jawWidth,
+            () -> Math.min(150, side),
+            new Range(20, side),
+            "a narrow jaw; a wider one presses less");
     Force clamp =
         answers.or(
             key + ".clampForce",
@@ -64,7 +71,7 @@ final class ExtrasCompletion {
       answers.fault(key + ".clampForce", clamp.toString(), "0 N to 20000 N is allowed");
     }
     String name = v.name.orElse(edge.words() + " vise");
-    return new Vise(name, edge, at, mass, outreach, clamp);
+    return new Vise(name, edge, at, mass, outreach, jaw, clamp);
   }
 
   List<Weight> weights(List<WeightSketch> given) {

@@ -19,6 +19,7 @@ public final class ViseSketch {
   Optional<Length> at = Optional.empty();
   Optional<Mass> mass = Optional.empty();
   Optional<Length> outreach = Optional.empty();
+  Optional<Length> jawWidth = Optional.empty();
   Optional<Force> clampForce = Optional.empty();
 
   /** Sets the name. */
@@ -48,6 +49,12 @@ public final class ViseSketch {
   /** Sets how far the jaw stands out. */
   public ViseSketch outreach(Length value) {
     outreach = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the width of the jaw along the edge. */
+  public ViseSketch jawWidth(Length value) {
+    jawWidth = Optional.of(value);
     return this;
   }
 

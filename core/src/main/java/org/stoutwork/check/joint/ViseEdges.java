@@ -26,9 +26,6 @@ import org.stoutwork.working.RecordingPad;
  */
 public final class ViseEdges {
 
-  /** Width of a narrow jaw, mm: what is wider presses less. */
-  private static final double JAW = 150;
-
   private static final Formula PRESSURE =
       Formula.define("σ_c")
           .meaning("pressure of the jaw on the edge of the top")
@@ -81,19 +78,12 @@ public final class ViseEdges {
             .explain(soft.wood(), DurationClass.SHORT, strength(vise, soft), pad)
             .orElseThrow();
     double strength = UsePart.of(whole, inquiry.plan().criteria().strengthUse(), Unit.MPA, pad);
-    double jaw =
-        pad.given(
-            "w",
-            "width of the jaw",
-            JAW,
-            Unit.MM,
-            Source.projectDefault("a narrow jaw; a wider one presses less"));
     double pressure =
         pad.take(
             PRESSURE,
             factors.leading(),
             vise.clampForce().newtons(),
-            jaw,
+            vise.jawWidth().mm(),
             inquiry.bench().top().thicknessMm());
     return finding
         .on(vise.name(), vise.edge().words() + " edge of the top, " + soft.wood())

@@ -20,9 +20,7 @@ import org.stoutwork.bench.Weight;
 /** Goes through a bench part by part. For one thread, and used once. */
 final class PartCollector {
 
-  /** Jaws are drawn this large, since only their outreach is known, mm. */
-  private static final double JAW_LENGTH = 200;
-
+  /** Jaws are drawn this deep, since only their outreach and width are known, mm. */
   private static final double JAW_DEPTH = 140;
 
   private final Bench bench;
@@ -175,7 +173,7 @@ final class PartCollector {
 
   private void vise(Vise v) {
     String mark = mark("vise" + v.name(), v.name(), List.of(), "");
-    double[] along = Box.about(v.at().mm(), JAW_LENGTH);
+    double[] along = Box.about(v.at().mm(), v.jawWidth().mm());
     double[] z = Box.from(bench.height().mm() - JAW_DEPTH, bench.height().mm());
     double out = Math.max(v.outreach().mm(), 1);
     double length = bench.top().length().mm();

@@ -56,6 +56,7 @@ final class ExtrasMapping {
     Take.value(lengths.place(fields, "at"), vise::at);
     Take.value(fields.mass("mass"), vise::mass);
     Take.value(lengths.place(fields, "outreach"), vise::outreach);
+    Take.value(lengths.size(fields, "jawWidth"), vise::jawWidth);
     Take.value(
         fields.quantity("clampForce", Quantities.force().atLeast(Force.ofNewtons(0))),
         vise::clampForce);
