@@ -27,9 +27,10 @@ final class ChecksSection {
     out.add(Heading.of(1, "All checks", "checks"));
     out.add(
         Paragraph.of(
-            "By topic, the worst first; parts with the same figures share a row. The bar ends at"
-                + " demand over capacity, with the limit line at 1.0: an open bar is adequate, a"
-                + " hatched one marginal (from 0.9 on), a solid one inadequate. "
+            "By topic, the worst first; parts with the same figures share a row. Utilisation is"
+                + " demand over capacity, and where a least measure is asked for, what is needed"
+                + " over what is there. The bar ends at it, with the limit line at 1.0: an open"
+                + " bar is adequate, a hatched one marginal (from 0.9 on), a solid one inadequate. "
                 + (ranges(m)
                     ? "Where the stiffness of the joints matters, a thin line under the bar shows"
                         + " the range, and the column beside it gives the figures with soft, mean"

@@ -38,6 +38,15 @@ final class CoverSection {
     out.add(Paragraph.lead(governs(m)));
     out.add(Paragraph.of(counts(m.result())));
     out.add(topics(m));
+    boolean unsettled =
+        governing(m.result()).stream()
+            .anyMatch(c -> c.verdict() == Verdict.MARGINAL && c.utilisation() > 1);
+    if (unsettled) {
+      out.add(
+          Paragraph.note(
+              "Marginal though above 1: it holds where the joints are as stiff as they may be, and"
+                  + " not where they are soft."));
+    }
     out.add(cautions(m));
     return out;
   }

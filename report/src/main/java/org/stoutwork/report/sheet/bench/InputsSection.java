@@ -238,7 +238,9 @@ final class InputsSection {
                 Column.mm(66, "Where it would stand"),
                 Column.mm(31, "Value taken"),
                 Column.share(1, "Reason"))
-            .caption("Values that were not given, and what was taken in their place")
+            .caption(
+                "Values that were not given, and what was taken in their place; of a list, [0] is"
+                    + " the first entry")
             .anchor("defaults")
             .dense();
     for (DefaultTaken d : m.bench().defaults()) {
