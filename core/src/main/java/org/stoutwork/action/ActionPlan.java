@@ -27,6 +27,10 @@ public record ActionPlan(List<Action> actions, Criteria criteria) {
   private static final double PUPIL_WEIGHT = 800;
   private static final double FREE_MACHINE_TIPPING = 2.0;
 
+  /** Where the factor against tipping under a machine comes from. */
+  public static final Source MACHINE_TIPPING =
+      Source.projectDefault("factor 2 against tipping under a machine that is not fixed");
+
   /** Keeps its own copy of the actions. */
   public ActionPlan {
     actions = List.copyOf(actions);
@@ -138,9 +142,6 @@ public record ActionPlan(List<Action> actions, Criteria criteria) {
 
   private static Criteria criteria(Bench bench) {
     Criteria duty = DutyRules.of(bench.duty()).criteria();
-    boolean freeMachine =
-        bench.weights().stream().anyMatch(Weight.Machine.class::isInstance)
-            && bench.footing() != Footing.FIXED;
     double strength = bench.pupils() > 0 ? DutyRules.CLASS_STRENGTH_USE : duty.strengthUse();
     double sway = bench.pupils() > 0 ? Math.max(300, duty.swayRatio()) : duty.swayRatio();
     return new Criteria(
@@ -148,10 +149,16 @@ public record ActionPlan(List<Action> actions, Criteria criteria) {
         duty.levelRatio(),
         duty.flatness(),
         sway,
-        freeMachine ? FREE_MACHINE_TIPPING : duty.tipping(),
+        freeMachine(bench) ? FREE_MACHINE_TIPPING : duty.tipping(),
         duty.sliding(),
         strength,
         duty.source());
+  }
+
+  /** Whether a machine works on a bench that is not fixed to the floor. */
+  public static boolean freeMachine(Bench bench) {
+    return bench.weights().stream().anyMatch(Weight.Machine.class::isInstance)
+        && bench.footing() != Footing.FIXED;
   }
 
   /** The first action of a kind, if the plan has one. */

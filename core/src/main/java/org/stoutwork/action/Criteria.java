@@ -22,4 +22,16 @@ public record Criteria(
     double tipping,
     double sliding,
     double strengthUse,
-    Source source) {}
+    Source source) {
+
+  private static final double LASTING_EASE = 1.4;
+
+  /** Where the limit of lasting sag comes from. */
+  public static final Source LASTING =
+      Source.projectDefault("sag after years: 1.4 times what is allowed at once");
+
+  /** Span over final sag of the top under a person or stock, with creep. */
+  public double lastingRatio() {
+    return spanRatio / LASTING_EASE;
+  }
+}

@@ -8,6 +8,7 @@ import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
 import org.stoutwork.result.Utilisation;
 import org.stoutwork.result.Verdict;
+import org.stoutwork.result.Wording;
 import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
 import org.stoutwork.working.RecordingPad;
@@ -25,6 +26,7 @@ public final class Finding {
   private String load = "";
   private String combination = "";
   private String note = "";
+  private Wording wording = Wording.USES;
   private Optional<StiffnessRange> range = Optional.empty();
 
   private Finding(String key, String title, Topic topic) {
@@ -58,6 +60,12 @@ public final class Finding {
     return this;
   }
 
+  /** Says that the demand is the least that is asked for, and the capacity what is there. */
+  public Finding needs() {
+    wording = Wording.NEEDS;
+    return this;
+  }
+
   /** Something that a reader should know besides. */
   public Finding note(String words) {
     note = words;
@@ -78,6 +86,7 @@ public final class Finding {
 
   /** Judges a utilisation that is a sum of several; the limit of use is at most 1. */
   public CheckResult.Checked judgeSum(double sum, double limit, RecordingPad pad) {
+    wording = Wording.SHARE;
     double printed = Utilisation.printable(sum);
     if (Utilisation.unlimited(printed)) {
       pad.remark(Utilisation.NOTHING_CARRIES);
@@ -102,6 +111,7 @@ public final class Finding {
         place,
         demand,
         capacity,
+        wording,
         unfavourable,
         range,
         load,

@@ -81,6 +81,24 @@ public final class Writing {
     return String.format(Locale.ROOT, "%." + decimals + "f", value);
   }
 
+  /**
+   * A number beside a limit from which on it does: two decimals, or up to four where fewer would
+   * put it on the other side of the limit.
+   *
+   * @param value to be written
+   * @param limit at and above which it does
+   */
+  public static String onItsSide(double value, double limit) {
+    for (int decimals = 2; decimals <= 4; decimals++) {
+      String text = fixed(value, decimals);
+      if (Double.parseDouble(text) >= limit == value >= limit) {
+        return text;
+      }
+    }
+    RoundingMode own = value < limit ? RoundingMode.FLOOR : RoundingMode.CEILING;
+    return new BigDecimal(value).setScale(4, own).toPlainString();
+  }
+
   /** A whole number in superscript digits. */
   public static String superscript(int number) {
     StringBuilder out = new StringBuilder();

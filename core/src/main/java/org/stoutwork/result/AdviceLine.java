@@ -12,6 +12,8 @@ import org.stoutwork.source.Source;
  * @param part of the joint it speaks of
  * @param words the rule as a maker would say it
  * @param value of this joint
+ * @param of what the value is a share or a multiple of, such as {@code of the rail's thickness};
+ *     empty where it has a unit
  * @param followed whether the joint follows the rule
  * @param effect of following it, in words; empty where it is followed or nothing is known
  * @param ratio of that effect: with the rule followed over as it is
@@ -22,6 +24,7 @@ public record AdviceLine(
     String part,
     String words,
     Measure value,
+    String of,
     boolean followed,
     String effect,
     Optional<Double> ratio,

@@ -32,6 +32,7 @@ public sealed interface CheckResult {
    * @param place where on the part
    * @param demand what is asked of it
    * @param capacity what it can give
+   * @param wording how the two are put into words
    * @param utilisation demand over capacity at the joints' unfavourable stiffness
    * @param range utilisation at low, mean and high stiffness of the joints, where it depends on it
    * @param load that governs, with its place
@@ -48,6 +49,7 @@ public sealed interface CheckResult {
       String place,
       Measure demand,
       Measure capacity,
+      Wording wording,
       double utilisation,
       Optional<StiffnessRange> range,
       String load,

@@ -1,5 +1,9 @@
 package org.stoutwork.result;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.stoutwork.quantity.Writing;
+
 /**
  * Utilisations that can be printed. Where nothing carries a force, or a frame folds, demand over
  * capacity has no limit; a thousand stands for all that is so large that its size says nothing.
@@ -17,11 +21,38 @@ public final class Utilisation {
   public static final String LOOSE_AT_SOFTEST =
       "With the joints at their softest the frame does not stand by itself.";
 
+  private static final double ONE_DECIMAL_FROM = 9.995;
+  private static final double NO_DECIMAL_FROM = 99.95;
+  private static final double PLAIN_BELOW = 999.5;
+  private static final int FINEST = 4;
+
   private Utilisation() {}
 
   /** The value, or {@link #MOST} where it is larger or no number. */
   public static double printable(double utilisation) {
     return utilisation <= MOST ? utilisation : MOST;
+  }
+
+  /**
+   * A figure as it is printed everywhere: two decimals, fewer from 10 on. Where the rounded figure
+   * would have another verdict than the figure itself, as 0.8999 or 1.0004 would, up to four.
+   */
+  public static String shown(double utilisation) {
+    if (!(utilisation < PLAIN_BELOW)) {
+      return "over\u00a0999";
+    }
+    if (utilisation >= ONE_DECIMAL_FROM) {
+      return Writing.fixed(utilisation, utilisation >= NO_DECIMAL_FROM ? 0 : 1);
+    }
+    Verdict verdict = Verdict.of(utilisation);
+    for (int decimals = 2; decimals <= FINEST; decimals++) {
+      String text = Writing.fixed(utilisation, decimals);
+      if (Verdict.of(Double.parseDouble(text)) == verdict) {
+        return text;
+      }
+    }
+    RoundingMode own = verdict == Verdict.INADEQUATE ? RoundingMode.CEILING : RoundingMode.FLOOR;
+    return new BigDecimal(utilisation).setScale(FINEST, own).toPlainString();
   }
 
   /** All three made printable. */

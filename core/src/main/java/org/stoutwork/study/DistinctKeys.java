@@ -38,6 +38,7 @@ final class DistinctKeys {
             c.place(),
             c.demand(),
             c.capacity(),
+            c.wording(),
             c.utilisation(),
             c.range(),
             c.load(),

@@ -179,6 +179,7 @@ final class Listing {
                 note.advice().part(),
                 note.advice().words(),
                 new Measure(note.value(), note.advice().unit()),
+                note.advice().of(),
                 note.followed(),
                 effect.map(Effect::what).orElse(""),
                 effect.map(Effect::ratio),

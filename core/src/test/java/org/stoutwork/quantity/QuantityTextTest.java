@@ -96,4 +96,13 @@ class QuantityTextTest {
   void numbers_are_written_to_significant_digits(double value, int digits, String text) {
     assertEquals(text, Writing.number(value, digits));
   }
+
+  @Test
+  void a_number_beside_its_limit_stays_on_its_side() {
+    assertEquals("1.50", Writing.onItsSide(1.5, 1.5));
+    assertEquals("1.4996", Writing.onItsSide(1.4996, 1.5));
+    assertEquals("1.497", Writing.onItsSide(1.497, 1.5));
+    assertEquals("1.4999", Writing.onItsSide(1.4999999999999998, 1.5));
+    assertEquals("2.37", Writing.onItsSide(2.3749, 1.5));
+  }
 }

@@ -12,6 +12,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.stoutwork.bench.DefaultTaken;
 import org.stoutwork.bench.sketch.JointHold;
 import org.stoutwork.bench.sketch.JointKind;
+import org.stoutwork.quantity.Unit;
+import org.stoutwork.result.AdviceLine;
 import org.stoutwork.result.BenchResult;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.StiffnessRange;
@@ -98,6 +100,32 @@ class WholenessTest {
     defaults.forEach(d -> assertFalse(d.reason().isBlank() || d.value().isBlank(), d.key()));
     for (String wanted : List.of("duty", "footing", "basis", "air.climate")) {
       assertTrue(keys.contains(wanted), wanted + " is none of " + keys);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("results")
+  void a_bare_number_says_of_what_it_is_a_share(BenchResult result) {
+    for (CheckResult.Checked check : result.checked()) {
+      boolean bare = check.demand().unit() == Unit.ONE;
+      assertEquals(bare, !check.wording().of().isEmpty(), check.key());
+    }
+    for (AdviceLine line : result.advice()) {
+      assertEquals(line.value().unit() == Unit.ONE, !line.of().isEmpty(), line.part());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("results")
+  void distances_are_needed_and_forces_are_used(BenchResult result) {
+    for (CheckResult.Checked check : result.checked()) {
+      Unit unit = check.demand().unit();
+      if (unit == Unit.N || unit == Unit.N_MM || unit == Unit.MPA) {
+        assertFalse(check.wording().least(), check.key());
+      }
+      if (check.title().matches(".*( from the (edge|end) of |[Ss]pacing of |[Rr]each of ).*")) {
+        assertTrue(check.wording().least(), check.key());
+      }
     }
   }
 

@@ -23,7 +23,7 @@ final class RoomArrows {
       figure              : drawing, drawing.draughting, units; quantity, bench, result
       figure.joint        : drawing, drawing.draughting, units; quantity, fastener, joint, bench
 
-      sheet               : drawing; working
+      sheet               : drawing; working, result
       sheet.page          : drawing, sheet
       sheet.math          : drawing; quantity, working
       sheet.layout        : drawing, sheet, sheet.page, sheet.math; quantity, source, working

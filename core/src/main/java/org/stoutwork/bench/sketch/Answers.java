@@ -13,8 +13,13 @@ final class Answers {
   private final List<DefaultTaken> defaults = new ArrayList<>();
   private final List<BenchFault> faults = new ArrayList<>();
 
-  List<DefaultTaken> defaults() {
-    return List.copyOf(defaults);
+  /**
+   * The defaults taken, each once.
+   *
+   * @param endFrames how many end frames the bench has
+   */
+  List<DefaultTaken> defaults(int endFrames) {
+    return SharedDefaults.of(defaults, endFrames);
   }
 
   List<BenchFault> faults() {
@@ -27,12 +32,8 @@ final class Answers {
 
   /** Notes a fault, saying so where the value at fault is a default. */
   void fault(String key, String given, String allowed) {
-    boolean byDefault = defaults.stream().anyMatch(d -> d.key().equals(shared(key)));
+    boolean byDefault = defaults.stream().anyMatch(d -> d.key().equals(key));
     faults.add(BenchFault.of(key, byDefault ? given + " by default" : given, allowed));
-  }
-
-  private static String shared(String key) {
-    return key.replaceAll("^endFrames\\[\\d+]", "endFrames");
   }
 
   /** The value given, or the default with its reason noted. */
@@ -40,7 +41,7 @@ final class Answers {
     if (given.isPresent()) {
       return given.get();
     }
-    note(new DefaultTaken(key, inWords, reason));
+    defaults.add(new DefaultTaken(key, inWords, reason));
     return byDefault;
   }
 
@@ -51,16 +52,8 @@ final class Answers {
       return inRange(key, given.get(), range);
     }
     Length taken = Length.ofMm(range.nearest(defaultMm.get()));
-    note(new DefaultTaken(key, taken.toString(), reason));
+    defaults.add(new DefaultTaken(key, taken.toString(), reason));
     return taken;
-  }
-
-  /** Notes a default once, although end frames that are alike each take it. */
-  private void note(DefaultTaken taken) {
-    DefaultTaken shared = new DefaultTaken(shared(taken.key()), taken.value(), taken.reason());
-    if (!defaults.contains(shared)) {
-      defaults.add(shared);
-    }
   }
 
   private Length inRange(String key, Length given, Range range) {

@@ -99,7 +99,7 @@ final class Completion {
         actions,
         woods.timbers(),
         people(),
-        answers.defaults());
+        answers.defaults(frames.size()));
   }
 
   private Growth growth() {

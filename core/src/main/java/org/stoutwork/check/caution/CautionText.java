@@ -3,6 +3,7 @@ package org.stoutwork.check.caution;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.Caution;
 import org.stoutwork.result.Severity;
+import org.stoutwork.result.Utilisation;
 
 /** The cautions: hazard, consequence, what to do, in under forty words each. */
 final class CautionText {
@@ -101,7 +102,7 @@ final class CautionText {
         "C-21",
         ("Sway depends mainly on how stiff the joints are, the least known input. With the softest"
                 + " joints its utilisation is %s, with the stiffest %s.")
-            .formatted(Writing.fixed(low, 2), Writing.fixed(high, 2)));
+            .formatted(Utilisation.shown(low), Utilisation.shown(high)));
   }
 
   static Caution bolts() {

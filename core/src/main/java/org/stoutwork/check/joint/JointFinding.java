@@ -18,6 +18,7 @@ import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
 import org.stoutwork.result.Utilisation;
 import org.stoutwork.result.Verdict;
+import org.stoutwork.result.Wording;
 import org.stoutwork.wood.time.DurationClass;
 
 /**
@@ -60,13 +61,18 @@ record JointFinding(
             title + ": " + limit.place(),
             new Measure(mean.demand(), mean.unit()),
             new Measure(mean.capacity() * use, mean.unit()),
+            new Wording(mean.least(), mean.of()),
             rule ? Utilisation.printable(mean.utilisation()) : range.largest(),
             rule ? Optional.empty() : Optional.of(range),
             rule ? "how the joint is made" : leading == null ? factors.words() : leading.words(),
             rule ? "" : factors.words(),
             rule ? Verdict.of(mean.utilisation()) : Verdict.of(range),
             rule
-                ? "A rule of making: the least that is asked for, against what is there."
+                ? "A rule of making: %s."
+                    .formatted(
+                        mean.least()
+                            ? "the least that is asked for, against what is there"
+                            : "what is there, against the most that is good")
                 : Utilisation.noted("", range),
             UsePart.after(
                 new JointPreface(inquiry, rail, post, duration)

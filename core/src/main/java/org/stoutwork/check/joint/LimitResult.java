@@ -9,6 +9,7 @@ import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
 import org.stoutwork.result.Utilisation;
 import org.stoutwork.result.Verdict;
+import org.stoutwork.result.Wording;
 
 /**
  * Turns the limits of screws and nails into checks.
@@ -34,6 +35,7 @@ record LimitResult(String key, String part, String load, String combination, dou
         limit.place(),
         new Measure(limit.demand(), limit.unit()),
         new Measure(limit.capacity() * part, limit.unit()),
+        new Wording(limit.least(), limit.of()),
         utilisation,
         Optional.empty(),
         rule ? "how it is made" : load,

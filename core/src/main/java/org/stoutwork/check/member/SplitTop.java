@@ -15,9 +15,9 @@ import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.UsePart;
 import org.stoutwork.quantity.Unit;
-import org.stoutwork.quantity.Writing;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
+import org.stoutwork.result.Utilisation;
 import org.stoutwork.source.Source;
 import org.stoutwork.wood.design.DesignQuantity;
 import org.stoutwork.working.Formula;
@@ -94,7 +94,7 @@ public final class SplitTop {
     RecordingPad pad = Pad.recording();
     pad.remark(
         "Across the grain the top would be used %s times by what codes trust wood with in that"
-                .formatted(Writing.fixed(across.utilisation(), 2))
+                .formatted(Utilisation.shown(across.utilisation()))
             + " direction, so splits along the grain are taken as there. Checked here is the strip"
             + " under the load alone, along the grain.");
     double stress = stress(layer, load.get(), pad);

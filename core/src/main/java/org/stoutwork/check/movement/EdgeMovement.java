@@ -112,6 +112,7 @@ public final class EdgeMovement {
     return Finding.of("end-cap", "Slots of the end cap", Topic.MOVEMENT)
         .on("top", "the slots nearest to the edges, the cap glued in the middle")
         .under(seasons(), "a year's seasons")
+        .needs()
         .judge(needed, Math.max(slot, 1e-3), Unit.MM, pad);
   }
 

@@ -93,6 +93,7 @@ public final class TopMovement {
                     Writing.fixed(air.range().high(), 1),
                     Writing.fixed(air.atAssembly(), 1)),
             "a year's seasons")
+        .needs()
         .judge(needed, Math.max(room, 1e-3), Unit.MM, pad);
   }
 

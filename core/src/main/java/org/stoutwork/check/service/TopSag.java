@@ -34,7 +34,6 @@ public final class TopSag {
 
   private static final String STAYS = "what stays on the bench";
   private static final String WITH_CREEP = "permanent + stored, each as it is, with creep";
-  private static final double LONG_TERM_EASE = 1.4;
   private static final double PSI_2_STORED = 0.8;
   private static final double PSI_2_USE = 0.3;
 
@@ -119,7 +118,7 @@ public final class TopSag {
   }
 
   private CheckResult afterYears(String key, String title, List<Stand> stands) {
-    double ratio = inquiry.plan().criteria().spanRatio() / LONG_TERM_EASE;
+    double ratio = inquiry.plan().criteria().lastingRatio();
     return lasting(key, title, stands, ratio, Factors.use().words() + ", with creep");
   }
 

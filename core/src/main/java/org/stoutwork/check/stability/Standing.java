@@ -227,7 +227,8 @@ public final class Standing {
     if (tipping > 0) {
       pad.remark(
           "Factor against tipping: %s, at least %s is asked for. Partial factors would ask for"
-                  .formatted(Writing.fixed(resisting / tipping, 2), Writing.fixed(factor, 2))
+                  .formatted(
+                      Writing.onItsSide(resisting / tipping, factor), Writing.fixed(factor, 2))
               + " 1.5/0.9 = 1.67 (EN 1990, set A, from memory).");
     }
     return Finding.of(key, title, Topic.STABILITY)

@@ -12,25 +12,42 @@ import org.stoutwork.source.Source;
  * @param least sensible value
  * @param most sensible value
  * @param unit of both
+ * @param of what they are shares or multiples of where they have no unit, such as {@code of the
+ *     rail's thickness}; empty otherwise
  * @param source always common practice, unless a document is named
  */
 public record Advice(
-    String part, String words, double least, double most, Unit unit, Source source) {
+    String part, String words, double least, double most, Unit unit, String of, Source source) {
 
   private static final Source TRADE = Source.commonPractice("joiners' proportions");
   private static final double NO_END = Double.POSITIVE_INFINITY;
 
   /** Tenon thickness over rail thickness. */
   public static final Advice TENON_THICKNESS =
-      row("tenon thickness", "a third of the rail, up to half for bench legs", 0.3, 0.5, Unit.ONE);
+      share(
+          "tenon thickness",
+          "a third of the rail, up to half for bench legs",
+          0.3,
+          0.5,
+          "of the rail's thickness");
 
   /** Thickness of a stub tenon over the bore of the bolt that runs along it. */
   public static final Advice BORED_TENON =
-      row("bolted stub tenon", "twice the bore of its bolt or thicker", 2, NO_END, Unit.ONE);
+      share(
+          "bolted stub tenon",
+          "twice the bore of its bolt or thicker",
+          2,
+          NO_END,
+          "times the bore of its bolt");
 
   /** Tenon length over post depth, blind. */
   public static final Advice TENON_LENGTH =
-      row("tenon length", "two thirds to three quarters of the leg", 0.55, 0.8, Unit.ONE);
+      share(
+          "tenon length",
+          "two thirds to three quarters of the leg",
+          0.55,
+          0.8,
+          "of the depth of the piece it enters");
 
   /** Thickness of the mortise walls. */
   public static final Advice CHEEK =
@@ -38,7 +55,7 @@ public record Advice(
 
   /** Cheek over tenon thickness. */
   public static final Advice CHEEK_RATIO =
-      row("mortise cheek", "no thinner than the tenon", 1, NO_END, Unit.ONE);
+      share("mortise cheek", "no thinner than the tenon", 1, NO_END, "of the tenon's thickness");
 
   /** Shoulder below the tenon. */
   public static final Advice SHOULDER =
@@ -46,7 +63,12 @@ public record Advice(
 
   /** Haunch height over rail depth. */
   public static final Advice HAUNCH_HEIGHT =
-      row("haunch height", "about a third of the rail's depth, at most", 0.15, 0.36, Unit.ONE);
+      share(
+          "haunch height",
+          "about a third of the rail's depth, at most",
+          0.15,
+          0.36,
+          "of the rail's depth");
 
   /** Haunch length. */
   public static final Advice HAUNCH_LENGTH = row("haunch length", "10 to 15 mm", 8, 18, Unit.MM);
@@ -57,7 +79,12 @@ public record Advice(
 
   /** Peg diameter over tenon thickness. */
   public static final Advice PEG =
-      row("peg diameter", "a third of the tenon up to its thickness", 0.33, 1, Unit.ONE);
+      share(
+          "peg diameter",
+          "a third of the tenon up to its thickness",
+          0.33,
+          1,
+          "of the tenon's thickness");
 
   /** Peg from the shoulder. */
   public static final Advice PEG_PLACE =
@@ -65,7 +92,8 @@ public record Advice(
 
   /** Relish over peg diameter. */
   public static final Advice RELISH =
-      row("relish beyond the peg", "twice the peg or more", 2, NO_END, Unit.ONE);
+      share(
+          "relish beyond the peg", "twice the peg or more", 2, NO_END, "times the peg's diameter");
 
   /** Drawbore offset. */
   public static final Advice DRAWBORE =
@@ -80,11 +108,16 @@ public record Advice(
 
   /** Housing depth over post thickness. */
   public static final Advice HOUSING =
-      row("housing depth", "a quarter to a third of the board", 0.2, 0.34, Unit.ONE);
+      share(
+          "housing depth",
+          "a quarter to a third of the board",
+          0.2,
+          0.34,
+          "of the depth of the piece it is cut into");
 
   /** Dowel diameter over rail thickness. */
   public static final Advice DOWEL =
-      row("dowel diameter", "a third to a half of the rail", 0.3, 0.5, Unit.ONE);
+      share("dowel diameter", "a third to a half of the rail", 0.3, 0.5, "of the rail's thickness");
 
   /** How much wider than its bolt a hole is. */
   public static final Advice BOLT_HOLE =
@@ -92,10 +125,14 @@ public record Advice(
 
   /** Washer over bolt. */
   public static final Advice WASHER =
-      row("washer", "three times the bolt across", 3, NO_END, Unit.ONE);
+      share("washer", "three times the bolt across", 3, NO_END, "times the bolt's diameter");
 
   private static Advice row(String part, String words, double least, double most, Unit unit) {
-    return new Advice(part, words, least, most, unit, TRADE);
+    return new Advice(part, words, least, most, unit, "", TRADE);
+  }
+
+  private static Advice share(String part, String words, double least, double most, String of) {
+    return new Advice(part, words, least, most, Unit.ONE, of, TRADE);
   }
 
   /** Every row. */

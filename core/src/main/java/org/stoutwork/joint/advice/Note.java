@@ -27,6 +27,7 @@ public record Note(Advice advice, double value) {
             advice.part(),
             advice.words(),
             advice.source().mark().words(),
-            Writing.with(value, advice.unit(), 3));
+            Writing.with(value, advice.unit(), 3)
+                + (advice.of().isEmpty() ? "" : " " + advice.of()));
   }
 }

@@ -141,7 +141,7 @@ final class LooseWedgeCapacity {
 
   private static void locking(LooseWedgeTenon joint, Case with) {
     with.limits()
-        .rule(
+        .least(
             "wedge holding by friction",
             "wedge",
             Unit.ONE,

@@ -53,7 +53,7 @@ final class WedgeCapacity {
 
   private static void locking(Fit.Wedged fit, Case with) {
     with.limits()
-        .rule(
+        .least(
             "wedge holding by friction",
             "wedge",
             Unit.ONE,

@@ -13,6 +13,9 @@ import org.stoutwork.working.Working;
  * @param capacity what the part carries, in the unit
  * @param unit of both
  * @param nature strength, service or rule
+ * @param least whether the demand is the least that is asked for, and the capacity what is there
+ * @param of what bare numbers are shares or multiples of, such as {@code of the strength}; empty
+ *     where there is a unit
  * @param working lines of the calculation; none if they were not asked for
  */
 public record JointLimit(
@@ -22,6 +25,8 @@ public record JointLimit(
     double capacity,
     Unit unit,
     Nature nature,
+    boolean least,
+    String of,
     Working working) {
 
   /** What a limit is a limit of. */

@@ -30,6 +30,24 @@ public final class Limits {
     this.keep = keep;
   }
 
+  /** How a limit is read, and what its numbers are of where they have no unit. */
+  private enum Kind {
+    STRENGTH(JointLimit.Nature.STRENGTH, "of the strength"),
+    SERVICE(JointLimit.Nature.SERVICE, "of the strength"),
+    /** Of the rules without a unit, only the friction of wedges is a least one. */
+    LEAST(JointLimit.Nature.RULE, "times what holds the wedge"),
+    /** Of the rules without a unit, only the strain of a leaf is a most one. */
+    MOST(JointLimit.Nature.RULE, "of the length");
+
+    final JointLimit.Nature nature;
+    final String of;
+
+    Kind(JointLimit.Nature nature, String of) {
+      this.nature = nature;
+      this.of = of;
+    }
+  }
+
   private static Formula utilisation(Unit unit) {
     return Formula.define("u")
         .meaning("utilisation")
@@ -67,7 +85,7 @@ public final class Limits {
       Unit unit,
       ToDoubleFunction<Pad> demand,
       ToDoubleFunction<Pad> capacity) {
-    add(failure, place, unit, JointLimit.Nature.STRENGTH, demand, capacity);
+    add(failure, place, unit, Kind.STRENGTH, demand, capacity);
   }
 
   /** A force beyond which the joint opens and softens, though nothing fails. */
@@ -77,7 +95,7 @@ public final class Limits {
         failure,
         place,
         unit,
-        JointLimit.Nature.SERVICE,
+        Kind.SERVICE,
         pad -> pad.given("E_d", "demand", Math.abs(demand), unit, FORCE),
         capacity);
   }
@@ -89,26 +107,36 @@ public final class Limits {
         failure,
         place,
         unit,
-        JointLimit.Nature.RULE,
+        Kind.LEAST,
         pad -> pad.given("min", "least that is asked for", least, unit, source),
         pad -> pad.given("a", "value of this joint", value, unit, Source.derived("geometry")));
   }
 
-  /** A rule whose quantities are calculated. */
+  /** A rule whose quantities are calculated: the capacity must not be less than the demand. */
+  public void least(
+      String failure,
+      String place,
+      Unit unit,
+      ToDoubleFunction<Pad> demand,
+      ToDoubleFunction<Pad> capacity) {
+    add(failure, place, unit, Kind.LEAST, demand, capacity);
+  }
+
+  /** A rule whose quantities are calculated: the demand must not be more than the capacity. */
   public void rule(
       String failure,
       String place,
       Unit unit,
       ToDoubleFunction<Pad> demand,
       ToDoubleFunction<Pad> capacity) {
-    add(failure, place, unit, JointLimit.Nature.RULE, demand, capacity);
+    add(failure, place, unit, Kind.MOST, demand, capacity);
   }
 
   private void add(
       String failure,
       String place,
       Unit unit,
-      JointLimit.Nature nature,
+      Kind kind,
       ToDoubleFunction<Pad> demand,
       ToDoubleFunction<Pad> capacity) {
     RecordingPad kept = keep ? Pad.recording() : null;
@@ -119,7 +147,9 @@ public final class Limits {
       pad.take(formulaFor(unit), e, r);
     }
     Working working = keep ? kept.working() : Working.NONE;
-    limits.add(new JointLimit(failure, place, e, r, unit, nature, working));
+    String of = unit == Unit.ONE ? kind.of : "";
+    limits.add(
+        new JointLimit(failure, place, e, r, unit, kind.nature, kind == Kind.LEAST, of, working));
   }
 
   /** What was collected, in order. */

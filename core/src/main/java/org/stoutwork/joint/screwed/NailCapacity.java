@@ -69,7 +69,7 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
         Documents.ec5("8.3.1.2(1): 8 d for smooth nails"));
     Pilots.rule(limits, "nail", PilotHoles.nail(fastening.point().density()), d, fastening.pilot());
     if (!fastening.drilled()) {
-      limits.rule(
+      limits.least(
           "piece split by the nail",
           "piece under the head",
           Unit.MM,

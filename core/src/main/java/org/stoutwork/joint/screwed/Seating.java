@@ -112,7 +112,7 @@ final class Seating {
       plain(seat, failure, given, free, source);
       return;
     }
-    limits.rule(
+    limits.least(
         failure,
         seat.piece(),
         Unit.MM,

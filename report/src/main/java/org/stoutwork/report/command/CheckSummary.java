@@ -15,6 +15,7 @@ import org.stoutwork.result.Racking;
 import org.stoutwork.result.Severity;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
+import org.stoutwork.result.Utilisation;
 import org.stoutwork.result.Verdict;
 
 /** The results of a bench for people to read, on a terminal of 80 columns. */
@@ -22,7 +23,7 @@ final class CheckSummary {
 
   private static final int MOST_LISTED = 8;
   private static final int FEW_DEFAULTS = 5;
-  private static final int INDENT = 2 + PlainBar.WIDTH + 1;
+  private static final int INDENT = 1 + PlainBar.WIDTH + 1;
 
   private final BenchResult result;
   private final Amounts amounts;
@@ -83,11 +84,9 @@ final class CheckSummary {
     lines.addAll(TextFlow.lines("  where: ", 9, amounts.inWords(worst.place())));
     lines.addAll(TextFlow.lines("  under: ", 9, amounts.inWords(worst.load())));
     String figures =
-        amounts.of(worst.demand())
-            + " of "
-            + amounts.of(worst.capacity())
+        worst.wording().after(amounts.of(worst.demand()), amounts.of(worst.capacity()))
             + worst.range().map(r -> range(r)).orElse("");
-    lines.addAll(TextFlow.lines("  uses:  ", 9, figures));
+    lines.addAll(TextFlow.lines("%-9s".formatted("  " + worst.wording().verb() + ":"), 9, figures));
     lines.add("");
   }
 
@@ -99,7 +98,7 @@ final class CheckSummary {
   }
 
   private static String two(double value) {
-    return value < 1000 ? String.format(Locale.ROOT, "%.2f", value) : "far more than 999";
+    return Utilisation.shown(value);
   }
 
   private void list(Verdict verdict, String heading) {
@@ -114,7 +113,7 @@ final class CheckSummary {
     int most = full ? all.size() : verdict == Verdict.ADEQUATE ? MOST_LISTED / 2 : MOST_LISTED;
     lines.add(heading + ":");
     for (CheckResult.Checked check : all.subList(0, Math.min(most, all.size()))) {
-      String bar = "  " + PlainBar.of(check.utilisation()) + " ";
+      String bar = " " + PlainBar.of(check.utilisation()) + " ";
       lines.addAll(
           TextFlow.lines(bar, INDENT, check.title() + ": " + subject(check) + unsettled(check)));
     }
@@ -223,7 +222,10 @@ final class CheckSummary {
     String here =
         "%s %s: %s; %s"
             .formatted(
-                line.part(), amounts.of(line.value()), line.joint(), amounts.inWords(line.words()));
+                line.part(),
+                amounts.of(line.value(), line.of()),
+                line.joint(),
+                amounts.inWords(line.words()));
     String effect =
         line.ratio()
             .map(ratio -> "; followed: %s × %s".formatted(line.effect(), two(ratio)))

@@ -1,7 +1,6 @@
 package org.stoutwork.report.command;
 
-import java.util.Locale;
-import org.stoutwork.quantity.Writing;
+import org.stoutwork.result.Utilisation;
 
 /**
  * A utilisation as a number and a bar: ten cells up to the limit, which is marked, and half as many
@@ -10,11 +9,10 @@ import org.stoutwork.quantity.Writing;
 final class PlainBar {
 
   /** Columns that a bar takes, its number included. */
-  static final int WIDTH = 25;
+  static final int WIDTH = 26;
 
   private static final int CELLS = 10;
   private static final int BEYOND = 5;
-  private static final double LONGEST_NUMBER = 1000;
 
   private PlainBar() {}
 
@@ -30,11 +28,6 @@ final class PlainBar {
   }
 
   private static String number(double utilisation) {
-    if (!(utilisation < LONGEST_NUMBER)) {
-      return " >999";
-    }
-    return utilisation >= CELLS
-        ? "%5s".formatted(Writing.number(utilisation, 3))
-        : String.format(Locale.ROOT, "%5.2f", utilisation);
+    return "%6s".formatted(Utilisation.shown(utilisation).replace("over\u00a0", ">"));
   }
 }

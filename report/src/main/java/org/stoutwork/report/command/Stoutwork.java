@@ -3,8 +3,10 @@ package org.stoutwork.report.command;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.stoutwork.report.file.tree.Fault;
 import org.stoutwork.report.file.tree.UnreadableFile;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -91,13 +93,26 @@ public final class Stoutwork implements Callable<Integer> {
     return ExitCode.BAD_INPUT;
   }
 
+  /**
+   * The mistakes of a file; further lines of one are set in, what quotes the file is left alone.
+   */
+  private static List<String> mistakes(UnreadableFile unreadable) {
+    List<String> lines = new ArrayList<>();
+    for (Fault fault : unreadable.faults()) {
+      lines.addAll(TextFlow.lines(fault.spot() + "  ", 4, fault.sentence()));
+      fault.excerpt().lines().forEach(lines::add);
+    }
+    TextFlow.lines("", 0, unreadable.rest()).forEach(lines::add);
+    return lines;
+  }
+
   private static int ended(Exception exception, Console console) {
     if (exception instanceof Ending ending) {
       console.err().println(ending.getMessage());
       return ending.exitCode();
     }
     if (exception instanceof UnreadableFile unreadable) {
-      console.err().println(unreadable.getMessage());
+      mistakes(unreadable).forEach(console.err()::println);
       return ExitCode.BAD_INPUT;
     }
     String message = String.valueOf(exception.getMessage()).replaceAll("\\s+", " ");

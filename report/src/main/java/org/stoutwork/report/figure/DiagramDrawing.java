@@ -1,19 +1,17 @@
 package org.stoutwork.report.figure;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.quantity.Measure;
 import org.stoutwork.quantity.Unit;
-import org.stoutwork.report.drawing.Align;
 import org.stoutwork.report.drawing.Bounds;
 import org.stoutwork.report.drawing.Drawing;
-import org.stoutwork.report.drawing.Extent;
 import org.stoutwork.report.drawing.Fill;
 import org.stoutwork.report.drawing.Ink;
-import org.stoutwork.report.drawing.Mark;
 import org.stoutwork.report.drawing.Point;
-import org.stoutwork.report.drawing.RichText;
 import org.stoutwork.report.drawing.Sketch;
 import org.stoutwork.report.drawing.Stroke;
 import org.stoutwork.report.drawing.TextMeasure;
@@ -24,7 +22,6 @@ import org.stoutwork.result.Diagram.Station;
 /** Moment and shear along a part, each with its values at the ends and at its peaks. */
 public final class DiagramDrawing {
 
-  private static final double POINTS = 9;
   private static final double SIDE = 12;
   private static final double LETTERING = 10;
   private static final double NOTHING = 1e-9;
@@ -104,8 +101,8 @@ public final class DiagramDrawing {
     }
     Sketch sketch = new Sketch();
     body(sketch, curve, axis);
-    Labels labels = new Labels(sketch, measure, width, height);
-    List<Station> named = new ArrayList<>();
+    DiagramLabels labels = new DiagramLabels(curve, axis, measure, new Bounds(0, 0, width, height));
+    Set<Station> named = new LinkedHashSet<>();
     named.add(extreme(value, v -> Math.abs(v)));
     named.add(diagram.stations().get(0));
     named.add(diagram.stations().get(diagram.stations().size() - 1));
@@ -115,6 +112,7 @@ public final class DiagramDrawing {
       double v = down * value.applyAsDouble(s);
       labels.put(new Point(x(s), axis + v / scale), v > 0, text(value.applyAsDouble(s), unit));
     }
+    sketch.add(labels.marks());
     return sketch.drawing(width, height).requireInside(measure);
   }
 
@@ -138,42 +136,5 @@ public final class DiagramDrawing {
 
   private String text(double value, Unit unit) {
     return Math.abs(value) < 0.5 && unit != Unit.ONE ? "0" : amounts.of(new Measure(value, unit));
-  }
-
-  /** Lettering that never meets: what finds no room is left out, the first asked for come first. */
-  private static final class Labels {
-    private final Sketch sketch;
-    private final TextMeasure measure;
-    private final double width;
-    private final double height;
-    private final List<Bounds> taken = new ArrayList<>();
-
-    Labels(Sketch sketch, TextMeasure measure, double width, double height) {
-      this.sketch = sketch;
-      this.measure = measure;
-      this.width = width;
-      this.height = height;
-    }
-
-    void put(Point at, boolean under, String text) {
-      RichText shown = RichText.plain(text);
-      double half = measure.width(shown, POINTS) / 2 + 0.2;
-      double x = Math.max(half, Math.min(width - half, at.x()));
-      double y = under ? at.y() + 4 : at.y() - 1.6;
-      Mark label = new Mark.Label(new Point(x, y), shown, POINTS, Align.CENTRE, 0, Ink.BLACK);
-      Bounds reach = Extent.of(label, measure);
-      boolean free =
-          reach.top() >= 0
-              && reach.bottom() <= height
-              && taken.stream().noneMatch(b -> b.overlaps(reach.grown(0.6), 0));
-      if (free) {
-        taken.add(reach);
-        sketch.area(
-            Sketch.corners(
-                new Point(reach.left(), reach.top()), new Point(reach.right(), reach.bottom())),
-            Fill.of(Ink.WHITE));
-        sketch.add(label);
-      }
-    }
   }
 }

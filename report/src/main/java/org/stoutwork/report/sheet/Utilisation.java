@@ -12,8 +12,6 @@ import java.util.OptionalDouble;
  */
 public record Utilisation(OptionalDouble value, OptionalDouble favourable, Verdict verdict) {
 
-  private static final double CLOSE = 0.9;
-
   /**
    * @throws IllegalArgumentException if the figure is missing though something was checked, or is
    *     negative or not a number
@@ -40,17 +38,11 @@ public record Utilisation(OptionalDouble value, OptionalDouble favourable, Verdi
     }
   }
 
-  /**
-   * A figure to two decimals that stays on its side of 0.9, from which a check is marginal, and of
-   * 1: what fails never reads as 1.00, what is adequate never as 0.90.
-   */
-  public static String twoDecimals(double value) {
-    double parts = value * 100;
-    double shown =
-        value > 1 && Math.rint(parts) <= 100
-            ? 101
-            : value < CLOSE && Math.rint(parts) >= CLOSE * 100 ? Math.floor(parts) : parts;
-    return String.format(Locale.ROOT, "%.2f", shown / 100);
+  /** The figure as it is printed; a dash where nothing was checked. */
+  public String figure() {
+    return value.isEmpty()
+        ? "\u2013"
+        : org.stoutwork.result.Utilisation.shown(value.getAsDouble()).replace("over", ">");
   }
 
   /** A single figure. */

@@ -5,6 +5,6 @@
  * <p>Start at {@link org.stoutwork.report.sheet.Sheet} and {@link
  * org.stoutwork.report.sheet.Block}. Text is marked up as {@link
  * org.stoutwork.report.drawing.Markup} describes. Uses {@code drawing}, and of the core {@code
- * working}.
+ * working} and {@code result}.
  */
 package org.stoutwork.report.sheet;

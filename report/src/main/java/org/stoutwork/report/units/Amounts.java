@@ -138,6 +138,11 @@ public final class Amounts {
     return Writing.with(shown.value(), shown.unit(), DIGITS);
   }
 
+  /** Any measure, with what it is a share of where it has no unit. */
+  public String of(Measure measure, String share) {
+    return of(measure) + (share.isEmpty() ? "" : " " + share);
+  }
+
   /** A measure in inch-pound units where the reader wants them and it has any; else empty. */
   public String also(Measure measure) {
     Measure shown = shown(measure);

@@ -197,6 +197,22 @@ class CheckCommandTest {
   }
 
   @Test
+  void all_keys_are_listed_for_an_unknown_one_the_nearest_first_in_lines_that_fit()
+      throws IOException {
+    Files.writeString(input, BENCH + "stretcher: []\n");
+    Run run = check(input);
+    assertEquals(2, run.exitCode());
+    String said = run.err().replaceAll("\\s+", " ");
+    assertTrue(said.contains("known are stretchers, schemaVersion, bench, units, "), said);
+    assertTrue(said.contains("vises, weights, actions, woods. Did you mean"), said);
+    assertFalse(said.contains("others"), said);
+    run.err()
+        .lines()
+        .skip(1)
+        .forEach(line -> assertTrue(line.startsWith("    ") && line.length() <= 80, line));
+  }
+
+  @Test
   void a_loose_bench_ends_with_3_and_the_name_of_the_loose_part() throws IOException {
     Files.writeString(
         input,

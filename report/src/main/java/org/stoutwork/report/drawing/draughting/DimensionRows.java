@@ -9,12 +9,13 @@ import org.stoutwork.report.drawing.Fill;
 import org.stoutwork.report.drawing.Ink;
 import org.stoutwork.report.drawing.Mark;
 import org.stoutwork.report.drawing.Point;
+import org.stoutwork.report.drawing.RichText;
 import org.stoutwork.report.drawing.Sketch;
 import org.stoutwork.report.drawing.TextMeasure;
 
 /**
  * Puts dimensions in rows beside a view: each goes to the row nearest to the view in which neither
- * its line nor its figure meets another. For one thread.
+ * its line nor its figure meets another, nor its figure an extension line. For one thread.
  */
 public final class DimensionRows {
 
@@ -27,8 +28,13 @@ public final class DimensionRows {
   private final boolean level;
   private final double first;
   private final double step;
-  private final List<List<double[]>> taken = new ArrayList<>();
-  private final List<Mark> marks = new ArrayList<>();
+  private final List<Wanted> wanted = new ArrayList<>();
+
+  private record Wanted(Point from, Point to, RichText figure, int leastRow) {}
+
+  /** A dimension in its row: where its figure stands, and what of the row it takes. */
+  private record Placed(
+      Wanted wanted, int row, FigurePlace figure, double lowest, double highest) {}
 
   /**
    * Rows without a dimension yet.
@@ -48,70 +54,103 @@ public final class DimensionRows {
 
   /** Adds the distance of two places, in the nearest row with room from the given one on. */
   public DimensionRows add(Point from, Point to, String figure, int leastRow) {
-    if (from.to(to) < 0.2) {
-      return this;
+    if (from.to(to) >= 0.2) {
+      wanted.add(new Wanted(from, to, RichText.of(figure), leastRow));
     }
-    for (int row = leastRow; ; row++) {
-      while (taken.size() <= row) {
-        taken.add(new ArrayList<>());
+    return this;
+  }
+
+  private double along(Point p) {
+    return level ? p.x() : p.y();
+  }
+
+  private double low(Wanted w) {
+    return Math.min(along(w.from()), along(w.to()));
+  }
+
+  private double high(Wanted w) {
+    return Math.max(along(w.from()), along(w.to()));
+  }
+
+  /** Where each dimension goes, in the order in which they were asked for. */
+  private List<Placed> placed() {
+    List<Placed> done = new ArrayList<>();
+    for (int i = 0; i < wanted.size(); i++) {
+      done.add(place(wanted.get(i), done, wanted.subList(i + 1, wanted.size())));
+    }
+    return done;
+  }
+
+  /** Every row far enough out is free, and a figure finds room beyond all extension lines. */
+  private Placed place(Wanted w, List<Placed> done, List<Wanted> later) {
+    for (int row = w.leastRow(); ; row++) {
+      FigurePlace figure = figure(w, row, done, later);
+      double lowest = Math.min(low(w) - 0.5, figure.low() - APART);
+      double highest = Math.max(high(w) + 0.5, figure.high() + APART);
+      Placed tried = new Placed(w, row, figure, lowest, highest);
+      if (done.stream().noneMatch(other -> meet(other, tried))) {
+        return tried;
       }
-      List<Mark> tried = at(row, from, to, figure);
-      double[] reach = reach(tried);
-      if (taken.get(row).stream().noneMatch(other -> meet(other, reach))) {
-        taken.get(row).add(reach);
-        marks.addAll(tried);
-        return this;
+    }
+  }
+
+  private static boolean meet(Placed a, Placed b) {
+    return a.row() == b.row()
+        && Math.min(a.highest(), b.highest()) - Math.max(a.lowest(), b.lowest()) > 1.1;
+  }
+
+  /** The figure clear of the extension lines that pass the row: those of it and of later rows. */
+  private FigurePlace figure(Wanted w, int row, List<Placed> done, List<Wanted> later) {
+    List<Double> lines = new ArrayList<>();
+    for (Placed other : done) {
+      if (other.row() >= row) {
+        ends(other.wanted(), lines);
       }
     }
+    // What is still to come may land farther out than this row, and is kept clear of too.
+    later.forEach(other -> ends(other, lines));
+    List<double[]> spans = new ArrayList<>();
+    done.stream().filter(o -> o.row() == row).forEach(o -> spans.add(span(o.wanted())));
+    later.stream().filter(o -> o.leastRow() <= row).forEach(o -> spans.add(span(o)));
+    double width = measure.width(w.figure(), POINTS);
+    return FigurePlace.of(low(w), high(w), width, level ? 1 : -1, lines, spans);
   }
 
-  private List<Mark> at(int row, Point from, Point to, String figure) {
-    double place = first + row * step;
-    return level
-        ? dimensions.horizontal(from, to, place, figure)
-        : dimensions.vertical(from, to, place, figure);
+  private double[] span(Wanted w) {
+    return new double[] {low(w), high(w)};
   }
 
-  /** From where to where a dimension reaches along its row: its ticks and its figure. */
-  private double[] reach(List<Mark> dimension) {
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (Mark mark : dimension) {
-      if (mark instanceof Mark.Label) {
-        Bounds b = Extent.of(mark, measure).grown(APART);
-        low = Math.min(low, level ? b.left() : b.top());
-        high = Math.max(high, level ? b.right() : b.bottom());
-      }
-    }
-    Mark.Path line = (Mark.Path) dimension.get(dimension.size() - 4);
-    for (Point p : line.points()) {
-      double along = level ? p.x() : p.y();
-      low = Math.min(low, along + 1);
-      high = Math.max(high, along - 1);
-    }
-    return new double[] {low, high};
+  private void ends(Wanted w, List<Double> lines) {
+    lines.add(along(w.from()));
+    lines.add(along(w.to()));
   }
 
-  private static boolean meet(double[] a, double[] b) {
-    return Math.min(a[1], b[1]) - Math.max(a[0], b[0]) > 1.1;
-  }
-
-  /** The dimensions so far: their lines, then their figures on a white ground over all lines. */
+  /** The dimensions: their lines, then their figures on a white ground over all lines. */
   public List<Mark> marks() {
     List<Mark> lines = new ArrayList<>();
     List<Mark> figures = new ArrayList<>();
-    for (Mark mark : marks) {
-      if (mark instanceof Mark.Label) {
-        Bounds b = Extent.of(mark, measure);
-        List<Point> ground =
-            Sketch.corners(new Point(b.left(), b.top()), new Point(b.right(), b.bottom()));
-        figures.add(new Mark.Polygon(ground, Fill.of(Ink.WHITE), Optional.empty()));
-        figures.add(mark);
-      } else {
-        lines.add(mark);
-      }
+    for (Placed p : placed()) {
+      double place = first + p.row() * step;
+      Wanted w = p.wanted();
+      lines.addAll(
+          dimensions.lines(w.from(), w.to(), at(along(w.from()), place), at(along(w.to()), place)));
+      p.figure()
+          .line()
+          .ifPresent(l -> lines.add(dimensions.line(at(l[0], place), at(l[1], place))));
+      Mark label =
+          dimensions.figureAt(
+              at(p.figure().middle(), place), level ? 0 : 90, w.figure(), p.figure().inside());
+      Bounds b = Extent.of(label, measure);
+      List<Point> ground =
+          Sketch.corners(new Point(b.left(), b.top()), new Point(b.right(), b.bottom()));
+      figures.add(new Mark.Polygon(ground, Fill.of(Ink.WHITE), Optional.empty()));
+      figures.add(label);
     }
     lines.addAll(figures);
     return lines;
+  }
+
+  private Point at(double along, double place) {
+    return level ? new Point(along, place) : new Point(place, along);
   }
 }

@@ -17,7 +17,7 @@ import org.stoutwork.report.drawing.TextMeasure;
 public final class Dimensions {
 
   private static final double GAP = 1.0;
-  private static final double PAST = 1.5;
+  private static final double PAST = FigurePlace.PAST;
   private static final double TICK = 1.1;
 
   private final TextMeasure measure;
@@ -56,15 +56,39 @@ public final class Dimensions {
   }
 
   private List<Mark> build(List<Point> measured, Point a, Point b, String markup) {
+    List<Mark> marks = lines(measured.get(0), measured.get(1), a, b);
+    marks.add(figure(a, b, a.angleTo(b), markup));
+    return marks;
+  }
+
+  /** The lines of a dimension from a to b without its figure: extensions, line and ticks. */
+  List<Mark> lines(Point from, Point to, Point a, Point b) {
     List<Mark> marks = new ArrayList<>();
     double angle = a.angleTo(b);
-    extension(measured.get(0), a, marks);
-    extension(measured.get(1), b, marks);
-    marks.add(new Mark.Path(List.of(a.polar(angle, -PAST), b.polar(angle, PAST)), Stroke.THIN));
+    extension(from, a, marks);
+    extension(to, b, marks);
+    marks.add(line(a.polar(angle, -PAST), b.polar(angle, PAST)));
     marks.add(tick(a, angle));
     marks.add(tick(b, angle));
-    marks.add(figure(a, b, angle, markup));
     return marks;
+  }
+
+  /** A piece of a dimension line. */
+  Mark line(Point a, Point b) {
+    return new Mark.Path(List.of(a, b), Stroke.THIN);
+  }
+
+  /**
+   * A figure about a place on its dimension line.
+   *
+   * @param middle on the line
+   * @param angle of the lettering, degrees
+   * @param text of the figure
+   * @param over whether it stands over the line; else the line ends before it
+   */
+  Mark figureAt(Point middle, double angle, RichText text, boolean over) {
+    Point base = over ? middle.polar(angle + 90, 0.9) : middle.polar(angle - 90, capHalf());
+    return new Mark.Label(base, text, points, Align.CENTRE, angle, Ink.BLACK);
   }
 
   private static void extension(Point measured, Point end, List<Mark> marks) {

@@ -2,6 +2,7 @@ package org.stoutwork.report.figure.joint;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.DowelledButt;
 import org.stoutwork.joint.Housing;
@@ -41,16 +42,16 @@ final class FastenedShape {
     double b = v.members().railThickness() / 2;
     v.shoulder.cutOtherwise(-b, 0, b, v.depth());
     screws(v, j.screws());
-    v.section.below(0, 0, j.screws().screw().length() - v.post(), 0, 0);
-    v.postDepth(1).sizes(0);
+    v.postDepth(1).sizes(1);
   }
 
-  /** Edges of a rail and its outermost screws, for a chain of dimensions. */
-  static double[] outermost(ScrewSet set, double depth) {
-    List<Double> heights = set.heights(depth);
-    return set.count() == 1
-        ? new double[] {0, heights.get(0), depth}
-        : new double[] {0, heights.get(0), heights.get(heights.size() - 1), depth};
+  /** Edges of a rail and the heights of its screws, for a chain of dimensions. */
+  static double[] heights(ScrewSet set, double depth) {
+    return DoubleStream.concat(
+            DoubleStream.concat(
+                DoubleStream.of(0), set.heights(depth).stream().mapToDouble(Double::doubleValue)),
+            DoubleStream.of(depth))
+        .toArray();
   }
 
   /** Screws from the back of the post into the end of the rail. */
@@ -63,7 +64,11 @@ final class FastenedShape {
       v.section.axis(-v.post() - 4, z, tip + 4, z);
       v.shoulder.round(0, z, d);
     }
-    v.shoulder.right(v.members().railThickness() / 2, 0, outermost(set, v.depth()));
+    double b = v.members().railThickness() / 2;
+    double lowest = set.heights(v.depth()).get(0);
+    v.shoulder.right(b, 0, heights(set, v.depth()));
+    v.shoulder.below(-b, 0, 0, lowest, 0).below(0, lowest, b, 0, 0);
+    v.section.below(0, 0, tip, lowest, 0);
   }
 
   static void draw(Views v, BoltedTenon j) {

@@ -21,7 +21,7 @@ final class LaidShape {
     v.shoulder.cut(parting, 0, back, d).cutOtherwise(front, 0, parting, d);
     v.shoulder.below(front, 0, parting, 0, 0).below(parting, 0, back, 0, 0);
     j.screws().ifPresent(set -> screws(v, set, front));
-    v.postDepth(0).sizes(1);
+    v.postDepth(j.screws().isPresent() ? 1 : 0).sizes(1);
   }
 
   /** Screws from the rail's face, turn by turn to either side of the middle of the lap. */
@@ -32,7 +32,19 @@ final class LaidShape {
       v.section.round(-v.post() / 2 + set.beside(i, v.post()), z, d);
       v.shoulder.seen(front, z - d / 2, front + set.screw().length(), z + d / 2);
     }
-    v.shoulder.right(-front, 0, FastenedShape.outermost(set, v.depth()));
+    v.shoulder.right(-front, 0, FastenedShape.heights(set, v.depth()));
+    along(v, set);
+  }
+
+  /** Along the rail: from its end to each line of screws, and on to the shoulder. */
+  private static void along(Views v, ScrewSet set) {
+    double from = -v.post();
+    for (int i = 0; i < Math.min(2, set.count()); i++) {
+      double x = -v.post() / 2 + set.beside(i, v.post());
+      v.section.below(from, 0, x, set.heights(v.depth()).get(i), 0);
+      from = x;
+    }
+    v.section.below(from, 0, 0, 0, 0);
   }
 
   static void draw(Views v, Housing j) {
@@ -42,6 +54,6 @@ final class LaidShape {
     v.shoulder.cutOtherwise(-b, 0, b, d);
     v.section.below(-j.depth(), 0, 0, 0, 0);
     j.screws().ifPresent(set -> FastenedShape.screws(v, set));
-    v.postDepth(1).sizes(0);
+    v.postDepth(1).sizes(j.screws().isPresent() ? 1 : 0);
   }
 }

@@ -24,7 +24,8 @@ final class Completing implements SecondStep<Draft, BenchFile> {
     Unsettled unsettled = Unsettled.by(faults.inFileOrder());
     try {
       Bench bench = draft.sketch().complete(draft.woods());
-      return Optional.of(new BenchFile(relisted(bench, draft.places()), draft.woods()));
+      return Optional.of(
+          new BenchFile(relisted(bench, new DefaultPlaces(root, draft.places())), draft.woods()));
     } catch (UnsoundBench unsound) {
       for (BenchFault fault : unsound.faults()) {
         FilePlace place = FilePlace.best(root, draft.places().of(fault.key()));
@@ -52,10 +53,13 @@ final class Completing implements SecondStep<Draft, BenchFile> {
     return words.replace('\u00a0', ' ');
   }
 
-  private static Bench relisted(Bench bench, Places places) {
+  private static Bench relisted(Bench bench, DefaultPlaces places) {
     List<DefaultTaken> listed =
         bench.defaults().stream()
-            .map(d -> new DefaultTaken(places.ofDefault(d.key()), d.value(), d.reason()))
+            .flatMap(
+                d ->
+                    places.of(d.key()).stream()
+                        .map(path -> new DefaultTaken(path, d.value(), d.reason())))
             .distinct()
             .toList();
     return bench.withDefaults(listed);

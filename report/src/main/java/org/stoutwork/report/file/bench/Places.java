@@ -72,11 +72,8 @@ final class Places {
     return List.of(place + rest, "everyEndFrame" + rest);
   }
 
-  /** The path at which a default could be given. */
-  String ofDefault(String key) {
-    if (key.startsWith("endFrames.") && listed.containsKey("endFrames")) {
-      return "everyEndFrame" + key.substring("endFrames".length());
-    }
-    return of(key).get(0);
+  /** Where the entries of a list stand, in file order; empty where the file has no such list. */
+  List<String> listed(String part) {
+    return List.copyOf(listed.getOrDefault(part, List.of()));
   }
 }

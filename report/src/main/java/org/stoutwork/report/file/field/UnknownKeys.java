@@ -1,7 +1,8 @@
 package org.stoutwork.report.file.field;
 
-import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Optional;
+import java.util.Set;
 import org.stoutwork.report.file.tree.Fault;
 import org.stoutwork.report.file.tree.Faults;
 import org.stoutwork.report.file.tree.MapNode;
@@ -10,8 +11,6 @@ import org.stoutwork.report.file.tree.Quote;
 
 /** Words for keys that a map does not know: the nearest one, or the level where it belongs. */
 final class UnknownKeys {
-
-  private static final int MOST_KEYS_SHOWN = 16;
 
   private UnknownKeys() {}
 
@@ -22,18 +21,20 @@ final class UnknownKeys {
               entry.spot(),
               fields.path().key(entry.key()),
               "is no key known here",
-              knownHere(fields),
+              knownHere(entry.key(), fields),
               faults.count() < Faults.MOST ? suggestion(entry.key(), fields) : ""));
     }
   }
 
-  private static String knownHere(Fields fields) {
-    List<String> known = List.copyOf(fields.known());
+  /** All keys of the level, the one most like what was written first. */
+  private static String knownHere(String key, Fields fields) {
+    Set<String> known = new LinkedHashSet<>();
+    Nearest.to(key, fields.known()).ifPresent(known::add);
+    known.addAll(fields.known());
     if (known.isEmpty()) {
       return "no keys are read here";
     }
-    String shown = String.join(", ", known.subList(0, Math.min(known.size(), MOST_KEYS_SHOWN)));
-    return "known are " + shown + (known.size() > MOST_KEYS_SHOWN ? " and others" : "");
+    return "known are " + String.join(", ", known);
   }
 
   private static String suggestion(String key, Fields fields) {

@@ -14,6 +14,8 @@ final class CheckOut {
     out.put("place", check.place());
     out.put("demand", check.demand().value());
     out.put("capacity", check.capacity().value());
+    out.put("sense", check.wording().verb());
+    out.put("of", check.wording().of());
     out.put("unit", check.demand().unit().symbol());
     Plain.number(out, "utilisation", check.utilisation());
     check.range().ifPresent(range -> Plain.range(out, "range", range));

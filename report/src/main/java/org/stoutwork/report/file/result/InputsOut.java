@@ -52,6 +52,7 @@ final class InputsOut {
   private static void advice(JsonOut out, AdviceLine line) {
     out.put("joint", line.joint()).put("part", line.part()).put("advice", line.words());
     measure(out, line.value());
+    out.put("of", line.of());
     out.put("followed", line.followed());
     line.ratio().ifPresent(ratio -> out.put("effect", line.effect()).put("ratio", ratio));
     WorkingOut.source(out, line.source());

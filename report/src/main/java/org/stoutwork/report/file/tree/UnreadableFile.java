@@ -12,6 +12,7 @@ public final class UnreadableFile extends Exception {
   private static final long serialVersionUID = 1L;
 
   private final transient List<Fault> faults;
+  private final int more;
 
   /**
    * Builds the exception.
@@ -22,6 +23,7 @@ public final class UnreadableFile extends Exception {
   public UnreadableFile(List<Fault> faults, int count) {
     super(message(faults, count));
     this.faults = List.copyOf(faults);
+    this.more = count - faults.size();
   }
 
   /** The mistakes in file order. */
@@ -29,9 +31,18 @@ public final class UnreadableFile extends Exception {
     return faults;
   }
 
+  /** What is said of mistakes beyond those that are kept; empty where all are kept. */
+  public String rest() {
+    return rest(more);
+  }
+
+  private static String rest(int more) {
+    return more <= 0 ? "" : "and " + more + " more mistakes of this sort";
+  }
+
   private static String message(List<Fault> faults, int count) {
     String lines = faults.stream().map(Fault::toString).collect(Collectors.joining("\n"));
-    int more = count - faults.size();
-    return more <= 0 ? lines : lines + "\nand " + more + " more mistakes of this sort";
+    String rest = rest(count - faults.size());
+    return rest.isEmpty() ? lines : lines + "\n" + rest;
   }
 }

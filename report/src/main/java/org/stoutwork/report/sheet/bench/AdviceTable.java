@@ -22,7 +22,7 @@ final class AdviceTable {
         Table.of(
                 Column.share(1.5, "Joint, one of each kind"),
                 Column.share(2, "What makers do"),
-                Column.mm(22, "Here").right(),
+                Column.mm(30, "Here"),
                 Column.share(1.7, "If it were followed"))
             .caption(
                 "Where joints leave the proportions of the trade. No verdict: nothing fails by it")
@@ -38,7 +38,7 @@ final class AdviceTable {
               + " ("
               + line.source().mark().words()
               + ")",
-          Shown.plain(m.amounts().of(line.value())),
+          Shown.plain(m.amounts().of(line.value(), line.of())),
           effect(m, line));
     }
     return Optional.of(table.build());

@@ -15,6 +15,7 @@ import org.stoutwork.report.sheet.Table;
 import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
+import org.stoutwork.result.Wording;
 
 /** Every check by topic, then what was not checked, then the loads and combinations by name. */
 final class ChecksSection {
@@ -26,9 +27,10 @@ final class ChecksSection {
     out.add(Heading.of(1, "All checks", "checks"));
     out.add(
         Paragraph.of(
-            "By topic, the worst first; parts with the same figures share a row. The bar ends at"
-                + " demand over capacity, with the limit line at 1.0: an open bar is adequate, a"
-                + " hatched one marginal (from 0.9 on), a solid one inadequate. "
+            "By topic, the worst first; parts with the same figures share a row. Utilisation is"
+                + " demand over capacity, and where a least measure is asked for, what is needed"
+                + " over what is there. The bar ends at it, with the limit line at 1.0: an open"
+                + " bar is adequate, a hatched one marginal (from 0.9 on), a solid one inadequate. "
                 + (ranges(m)
                     ? "Where the stiffness of the joints matters, a thin line under the bar shows"
                         + " the range, and the column beside it gives the figures with soft, mean"
@@ -84,6 +86,7 @@ final class ChecksSection {
           List.of(
               c.topic(),
               c.title(),
+              c.wording(),
               m.amounts().pair(c.demand(), c.capacity()),
               Shown.use(c.utilisation()),
               c.range().map(ChecksSection::range).orElse(""),
@@ -99,13 +102,21 @@ final class ChecksSection {
     String note = check.note().isBlank() ? "" : ". //" + m.say(check.note()) + "//";
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.of("**" + m.say(check.title()) + "**: " + places(m, alike) + note));
-    cells.add(Cell.of(Shown.plain(m.amounts().pair(check.demand(), check.capacity()))));
+    cells.add(Cell.of(Shown.plain(figures(m, check))));
     cells.add(Shown.barCell(check));
     if (ranges) {
       cells.add(Cell.of(check.range().map(ChecksSection::range).orElse("\u2013")));
     }
     cells.add(Cell.of(names(m, alike)));
     return cells;
+  }
+
+  /** Demand and capacity; that a least measure is asked for is said, and what shares are of. */
+  private static String figures(Matter m, CheckResult.Checked check) {
+    Wording wording = check.wording();
+    String pair = m.amounts().pair(check.demand(), check.capacity());
+    String said = wording.least() ? "needs\u00a0" + pair.replace(", ", ", has\u00a0") : pair;
+    return wording.of().isEmpty() ? said : said + " " + wording.of();
   }
 
   /** Parts with their places; parts checked at the same place share its words. */

@@ -38,6 +38,15 @@ final class CoverSection {
     out.add(Paragraph.lead(governs(m)));
     out.add(Paragraph.of(counts(m.result())));
     out.add(topics(m));
+    boolean unsettled =
+        governing(m.result()).stream()
+            .anyMatch(c -> c.verdict() == Verdict.MARGINAL && c.utilisation() > 1);
+    if (unsettled) {
+      out.add(
+          Paragraph.note(
+              "Marginal though above 1: it holds where the joints are as stiff as they may be, and"
+                  + " not where they are soft."));
+    }
     out.add(cautions(m));
     return out;
   }
@@ -83,12 +92,20 @@ final class CoverSection {
           case INADEQUATE ->
               folds
                   ? "Nothing is left to hold it."
-                  : "The demand is **" + use + "** times the capacity.";
-          case MARGINAL -> "It uses **" + use + "** of the capacity: too close to call safe.";
-          default -> "It uses **" + use + "** of the capacity.";
+                  : worst.wording().least()
+                      ? "It needs **" + use + "** times what is there."
+                      : "The demand is **" + use + "** times the capacity.";
+          case MARGINAL -> uses(worst, use) + ": too close to call safe.";
+          default -> uses(worst, use) + ".";
         };
     String load = worst.load().isBlank() ? "" : ", under: " + m.say(worst.load());
     return "**" + m.say(worst.title()) + "** governs, " + where(m, worst) + load + ". " + ending;
+  }
+
+  private static String uses(CheckResult.Checked check, String use) {
+    return check.wording().least()
+        ? "It needs **" + use + "** of what is there"
+        : "It uses **" + use + "** of the capacity";
   }
 
   /** Part and place in words. */

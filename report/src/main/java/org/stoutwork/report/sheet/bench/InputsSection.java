@@ -138,18 +138,36 @@ final class InputsSection {
 
   private static Table limits(Matter m) {
     Criteria c = ActionPlan.of(m.bench()).criteria();
-    return Table.of(Column.share(2.2, "Limit"), Column.share(1, "Value").right())
-        .caption("Limits that the duty sets; source " + cite(m, c.source()))
+    String duty = cite(m, c.source());
+    boolean machine = ActionPlan.freeMachine(m.bench());
+    return Table.of(
+            Column.share(2.6, "Limit"),
+            Column.share(0.6, "Value").right(),
+            Column.share(1, "Source"))
+        .caption("Limits of use")
         .dense()
-        .row("Span over sag of the top under a person or stock, at least", n(c.spanRatio()))
-        .row("Span over lasting sag under what stays on the bench, at least", n(c.levelRatio()))
+        .row("Span over sag of the top under a person or stock, at least", n(c.spanRatio()), duty)
+        .row(
+            "Span over sag after years under the same, with creep, at least",
+            n(c.lastingRatio()),
+            cite(m, Criteria.LASTING))
+        .row(
+            "Span over sag after years under what stays on the bench, at least",
+            n(c.levelRatio()),
+            duty)
         .row(
             "Give of the top under a plane, at most",
-            Shown.plain(m.amounts().movement(c.flatness())))
-        .row("Height over sway under the thrust, at least", n(c.swayRatio()))
-        .row("Factor against tipping, at least", n(c.tipping()))
-        .row("Factor against sliding, at least", n(c.sliding()))
-        .row("Part of the strength that may be used, at most", n(c.strengthUse()))
+            Shown.plain(m.amounts().movement(c.flatness())),
+            duty)
+        .row("Height over sway under the thrust, at least", n(c.swayRatio()), duty)
+        .row(
+            machine
+                ? "Factor against tipping with a machine that is not fixed, at least"
+                : "Factor against tipping, at least",
+            n(c.tipping()),
+            machine ? cite(m, ActionPlan.MACHINE_TIPPING) : duty)
+        .row("Factor against sliding, at least", n(c.sliding()), duty)
+        .row("Part of the strength that may be used, at most", n(c.strengthUse()), duty)
         .build();
   }
 
@@ -242,7 +260,9 @@ final class InputsSection {
                 Column.mm(66, "Where it would stand"),
                 Column.mm(31, "Value taken"),
                 Column.share(1, "Reason"))
-            .caption("Values that were not given, and what was taken in their place")
+            .caption(
+                "Values that were not given, and what was taken in their place; of a list, [0] is"
+                    + " the first entry")
             .anchor("defaults")
             .dense();
     for (DefaultTaken d : m.bench().defaults()) {

@@ -71,12 +71,9 @@ final class Shown {
     return range.largest() - range.smallest() > SAME * Math.max(1, Math.abs(range.largest()));
   }
 
-  /** Two decimals, on the side of 0.90 and 1.00 on which the figure is. */
+  /** A utilisation as it is printed everywhere. */
   static String use(double utilisation) {
-    if (utilisation > MOST) {
-      return "over\u00a0999";
-    }
-    return Utilisation.twoDecimals(utilisation);
+    return org.stoutwork.result.Utilisation.shown(utilisation);
   }
 
   /** A count with its noun. */

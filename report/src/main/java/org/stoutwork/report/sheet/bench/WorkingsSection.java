@@ -17,6 +17,7 @@ import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.StiffnessRange;
 import org.stoutwork.result.Topic;
 import org.stoutwork.result.Verdict;
+import org.stoutwork.result.Wording;
 import org.stoutwork.working.Line;
 
 /**
@@ -148,11 +149,15 @@ final class WorkingsSection {
   }
 
   private static String comparison(Matter m, CheckResult.Checked check) {
+    String demand = m.amounts().of(check.demand());
+    String capacity = m.amounts().of(check.capacity());
+    Wording wording = check.wording();
     String over =
-        "demand "
-            + Shown.plain(m.amounts().of(check.demand()))
-            + ", capacity "
-            + Shown.plain(m.amounts().of(check.capacity()));
+        Shown.plain(
+            wording.least()
+                ? wording.verb() + " " + wording.after(demand, capacity)
+                : "demand %s, capacity %s".formatted(demand, capacity)
+                    + (wording.of().isEmpty() ? "" : " " + wording.of()));
     String verdict = "**" + Shown.use(check.utilisation()) + ": " + check.verdict().words() + "**";
     return check
         .range()

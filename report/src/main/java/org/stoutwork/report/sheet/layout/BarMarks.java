@@ -65,18 +65,6 @@ final class BarMarks {
     return RichText.plain(verdict.words(), verdict == Verdict.ADEQUATE ? Face.REGULAR : Face.BOLD);
   }
 
-  /** The figure as it is printed: two decimals, on its side of 0.90 and 1.00. */
-  static String figure(Utilisation utilisation) {
-    if (utilisation.value().isEmpty()) {
-      return "–";
-    }
-    double value = utilisation.value().getAsDouble();
-    if (value > 99.9) {
-      return ">\u00a099";
-    }
-    return Utilisation.twoDecimals(value);
-  }
-
   /** The shapes of a bar in a strip of the given width, its upper left corner at a point. */
   List<Mark> shapes(Utilisation utilisation, Point corner, double width) {
     double axis = width - figure;
@@ -114,7 +102,7 @@ final class BarMarks {
   Mark number(Utilisation utilisation, Point corner, double width) {
     double axis = width - figure;
     double limit = axis / END;
-    RichText text = RichText.plain(figure(utilisation), Face.BOLD);
+    RichText text = RichText.plain(utilisation.figure(), Face.BOLD);
     double end =
         utilisation.value().isPresent() ? length(utilisation.value().getAsDouble(), axis) : limit;
     double wide = measure.width(text, type.points());

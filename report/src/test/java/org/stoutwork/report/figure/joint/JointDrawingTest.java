@@ -113,9 +113,9 @@ class JointDrawingTest {
         Arguments.of("half-lap", "20 54 41 74 83 127"),
         Arguments.of("dowelled butt", "36 32 24 38 27 127 83"),
         Arguments.of("housing", "14 83 41 74 127"),
-        Arguments.of("screwed half-lap", "21 53 41 74 83 127 28 71"),
-        Arguments.of("screwed housing", "12 83 41 74 127 33 61"),
-        Arguments.of("screwed butt", "72 83 41 74 127 39 49"));
+        Arguments.of("screwed half-lap", "21 53 41 74 83 127 28 35.5 31.1 20.8"),
+        Arguments.of("screwed housing", "12 83 41 74 127 33 61 43 20.5"),
+        Arguments.of("screwed butt", "72 83 41 74 127 39 49 20.5"));
   }
 
   @ParameterizedTest(name = "{0}")

@@ -128,9 +128,46 @@ class BenchFileReaderTest {
     assertTrue(alike.contains("endFrames.topRail.joint.tenonHeight"), alike.toString());
     assertTrue(alike.contains("stretchers[0].joint.kind"), alike.toString());
     assertFalse(alike.contains("stretchers[1].joint.kind"), alike.toString());
-    List<String> listed =
-        read(BrokenBench.LISTED).bench().defaults().stream().map(DefaultTaken::key).toList();
+    List<String> listed = keys(BrokenBench.LISTED);
     assertTrue(listed.contains("everyEndFrame.legs.frontInset"), listed.toString());
+  }
+
+  @Test
+  void a_default_stands_where_its_neighbours_stand() throws UnreadableFile {
+    String start = "bench: x\nwood: ash, European\nheight: 870\n";
+    List<String> each =
+        keys(
+            start
+                + """
+                everyEndFrame: {legs: {along: 88}}
+                endFrames:
+                  - at: 250
+                    topRail: {depth: 104, joint: haunched tenon}
+                    bottomRail: {thickness: 42, joint: {kind: mortise and tenon, tenonLength: 41}}
+                  - {at: 1410, topRail: {depth: 104}}
+                """);
+    assertTrue(each.contains("everyEndFrame.legs.across"), each.toString());
+    assertTrue(each.contains("endFrames[0].topRail.thickness"), each.toString());
+    assertTrue(each.contains("endFrames[1].topRail.thickness"), each.toString());
+    assertTrue(each.contains("endFrames[0].topRail.joint.haunchHeight"), each.toString());
+    assertTrue(each.contains("endFrames[1].topRail.joint.kind"), each.toString());
+    assertFalse(each.contains("endFrames[0].topRail.joint.kind"), each.toString());
+    assertTrue(each.contains("endFrames[0].bottomRail.joint.tenons"), each.toString());
+    // Nothing is said anywhere of the other lower rail, and not all frames take these.
+    assertTrue(each.contains("endFrames[1].bottomRail.thickness"), each.toString());
+    assertTrue(each.contains("stretchers[0].depth"), each.toString());
+    assertFalse(each.contains("stretchers[1].depth"), each.toString());
+    List<String> every = keys(start + "everyEndFrame: {topRail: {depth: 104}}\n");
+    assertTrue(every.contains("everyEndFrame.topRail.thickness"), every.toString());
+    assertTrue(every.contains("everyEndFrame.bottomRail.depth"), every.toString());
+    assertTrue(every.contains("endFrames[i].at"), every.toString());
+    List<String> none = keys(start);
+    assertTrue(none.contains("endFrames.topRail.thickness"), none.toString());
+    assertTrue(none.contains("endFrames.at"), none.toString());
+  }
+
+  private static List<String> keys(String text) throws UnreadableFile {
+    return read(text).bench().defaults().stream().map(DefaultTaken::key).toList();
   }
 
   @Test

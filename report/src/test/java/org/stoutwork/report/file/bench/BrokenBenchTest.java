@@ -50,8 +50,8 @@ class BrokenBenchTest {
             + "bench.yaml:18:7  endFrames.topRail.joint.tenonThickness is 46 mm; at most 45"
             + " mm, the thickness of the rail.\n"
             + "bench.yaml:24:19  vises[0].at is 1800 mm; 0 mm to 1700 mm is allowed.\n"
-            + "bench.yaml:24:29  vises[0].clampforce is no key known here; known are name,"
-            + " edge, at, mass, outreach, jawWidth, clampForce. Did you mean \"clampForce\"?\n"
+            + "bench.yaml:24:29  vises[0].clampforce is no key known here; known are clampForce,"
+            + " name, edge, at, mass, outreach, jawWidth. Did you mean \"clampForce\"?\n"
             + "bench.yaml:26:37  actions[0].force is \"-1.1 kN\"; a force such as `900 N` or"
             + " `200 lbf` above 0 N is needed.",
         message(text));

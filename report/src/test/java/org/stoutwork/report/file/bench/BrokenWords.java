@@ -15,16 +15,16 @@ final class BrokenWords {
             "  thickness: 64",
             "  thicknes: 64",
             Refusal.BOTH,
-            "bench.yaml:8:3  top.thicknes is no key known here; known are length,"
-                + " width, thickness, wood, grain, layers, hold, fixing, endCap, dogHoles, lipping. Did you mean"
+            "bench.yaml:8:3  top.thicknes is no key known here; known are thickness,"
+                + " length, width, wood, grain, layers, hold, fixing, endCap, dogHoles, lipping. Did you mean"
                 + " \"thickness\"?"),
         BrokenBench.with(
             "a key in the wrong case",
             "topRail:",
             "toprail:",
             Refusal.BOTH,
-            "bench.yaml:12:3  endFrames.toprail is no key known here; known are at,"
-                + " legs, topRail, bottomRail, foot. Did you mean \"topRail\"?"),
+            "bench.yaml:12:3  endFrames.toprail is no key known here; known are topRail,"
+                + " at, legs, bottomRail, foot. Did you mean \"topRail\"?"),
         BrokenBench.with(
             "a key that belongs elsewhere",
             "height: 850",
@@ -32,8 +32,8 @@ final class BrokenWords {
             Refusal.BOTH,
             "bench.yaml:5:1  thickness is no key known here; known are"
                 + " schemaVersion, bench, units, height, wood, gradedAs, growth,"
-                + " grainRun, duty, pupils, footing, glue, basis, air, people, top"
-                + " and others. \"thickness\" belongs one level down, in top."),
+                + " grainRun, duty, pupils, footing, glue, basis, air, people, top,"
+                + " everyEndFrame, endFrames, stretchers, vises, weights, actions, woods. \"thickness\" belongs one level down, in top."),
         BrokenBench.with(
             "a list in the place of a length",
             "  length: 1700",

@@ -41,7 +41,7 @@ final class BrokenPanels {
             Refusal.BOTH,
 """
 rack.json:25:12  loads is a map of keys; a list is needed.
-rack.json:25:22  lodas is no key known here; known are schemaVersion, units, title, nodes, materials, sections, members, supports, masses, panels, loads, analyses, ties. Did you mean "loads"?"""),
+rack.json:25:22  lodas is no key known here; known are loads, schemaVersion, units, title, nodes, materials, sections, members, supports, masses, panels, analyses, ties. Did you mean "loads"?"""),
         new BrokenFrame(
             "a panel on no known line is refused",
             "\"line\": \"edge=right\"",
@@ -102,7 +102,7 @@ rack.json:25:22  lodas is no key known here; known are schemaVersion, units, tit
             "\"mases\": {\"B\": 4.5}, \"G\": 3",
             Refusal.BOTH,
 """
-rack.json:33:3  mases is no key known here; known are schemaVersion, units, title, nodes, materials, sections, members, supports, masses, panels, loads, analyses, ties. Did you mean "masses"?
+rack.json:33:3  mases is no key known here; known are masses, schemaVersion, units, title, nodes, materials, sections, members, supports, panels, loads, analyses, ties. Did you mean "masses"?
 rack.json:33:24  G is no key known here; known are schemaVersion, units, title, nodes, materials, sections, members, supports, masses, panels, loads, analyses, ties. "G" belongs one level down, in materials.ash."""),
         new BrokenFrame(
             "an octal looking number is refused",

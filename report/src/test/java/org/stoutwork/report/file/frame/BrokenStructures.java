@@ -17,7 +17,7 @@ final class BrokenStructures {
             Refusal.BOTH,
 """
 rack.json:1:1  materials is missing; a map of names is needed.
-rack.json:5:3  material is no key known here; known are schemaVersion, units, title, nodes, materials, sections, members, supports, masses, panels, loads, analyses, ties. Did you mean "materials"?"""),
+rack.json:5:3  material is no key known here; known are materials, schemaVersion, units, title, nodes, sections, members, supports, masses, panels, loads, analyses, ties. Did you mean "materials"?"""),
         new BrokenFrame(
             "a dangling node names the nearest",
             "\"from\": \"A\"",
@@ -105,7 +105,7 @@ rack.json:5:3  material is no key known here; known are schemaVersion, units, ti
             "\"rz\": 5e6",
             "\"r_z\": 5e6",
             Refusal.BOTH,
-            "rack.json:14:67  supports.A.r_z is no key known here; known are ux, uy, uz, rx, ry, rz. Did you mean \"rz\"?"),
+            "rack.json:14:67  supports.A.r_z is no key known here; known are rz, ux, uy, uz, rx, ry. Did you mean \"rz\"?"),
         new BrokenFrame(
             "a one way support along x is refused",
             "\"A\": {\"ux\": \"fixed\"",

@@ -127,6 +127,38 @@ class BenchSheetTest {
     }
   }
 
+  private static String told(String example) {
+    return Told.of(
+        SheetContent.of(Sheets.example(example), Sheets.A4, TypeCase.open(MissingGlyph.REFUSE)));
+  }
+
+  @Test
+  void the_limits_of_lasting_sag_and_of_a_loose_machine_stand_with_the_others() {
+    // General joinery: 360 at once, over 1.4 for ever.
+    String lasting = "Span over sag after years under the same, with creep, at least\n257\nS";
+    assertTrue(told("class-bench").contains(lasting));
+    assertTrue(told("class-bench").contains("Factor against tipping, at least\n1.5\nS"));
+    String machine = "Factor against tipping with a machine that is not fixed, at least\n2\nS";
+    assertTrue(told("planer-bench").contains(machine));
+    assertFalse(told("planer-bench").contains("Factor against tipping, at least"));
+  }
+
+  @Test
+  void a_least_measure_is_needed_and_shares_say_of_what_they_are() {
+    String told = told("travelling-bench");
+    assertTrue(told.contains("needs\u00a031.9, has\u00a033\u00a0mm"), told);
+    assertTrue(told.contains("Comparison: needs 31.9\u00a0mm, has 33\u00a0mm; utilisation"), told);
+    assertTrue(told.contains(", 1 of the strength"), told);
+    assertTrue(told.contains("of the rail's thickness"), told);
+  }
+
+  @Test
+  void a_marginal_check_above_its_limit_is_explained_on_the_first_page() {
+    String note = "Marginal though above 1";
+    assertTrue(told("first-bench").contains(note));
+    assertFalse(told("class-bench-improved").contains(note));
+  }
+
   @Test
   void the_equilibrium_of_the_analyses_is_printed() {
     assertTrue(PRINT.says("equilibrium holds to"));
