@@ -74,7 +74,9 @@ public final class Strengths {
         : OptionalDouble.empty();
   }
 
-  /** Characteristic bending strength, for the slenderness of a beam that may tip, MPa. */
+  /**
+   * Characteristic bending strength, for the slenderness of a beam that may buckle laterally, MPa.
+   */
   public OptionalDouble characteristicBending(String wood) {
     return counted(wood) instanceof StrengthClass timber
         ? OptionalDouble.of(timber.value(ClassProperty.BENDING).value())

@@ -101,8 +101,8 @@ public final class Column {
   }
 
   /**
-   * Modulus E_min with which members are checked against buckling and tipping under allowable
-   * stresses, MPa.
+   * Modulus E_min with which members are checked against buckling and lateral buckling under
+   * allowable stresses, MPa.
    *
    * @param e05 5 % modulus along the grain, MPa
    */

@@ -7,10 +7,10 @@ import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
 
 /**
- * How much of its bending strength a deep thin rectangle keeps, which may tip sideways while it is
- * bent about its stronger axis: EN 1995-1-1 6.3.3 and NDS 3.3.3, both from memory. Lengths in mm,
- * stresses and moduli in MPa, all above 0. A rectangle counts with its longer side as its depth,
- * whichever way it lies; a square one does not tip.
+ * How much of its bending strength a deep thin rectangle keeps, which may buckle laterally while it
+ * is bent about its stronger axis: EN 1995-1-1 6.3.3 and NDS 3.3.3, both from memory. Lengths in
+ * mm, stresses and moduli in MPa, all above 0. A rectangle counts with its longer side as its
+ * depth, whichever way it lies; a square one does not buckle laterally.
  */
 public final class LateralBuckling {
 
@@ -21,7 +21,7 @@ public final class LateralBuckling {
 
   private static final Formula LENGTH =
       Formula.define("l_{ef,m}")
-          .meaning("length for tipping, bent alike all along")
+          .meaning("length for lateral buckling, bent alike all along")
           .unit(Unit.MM)
           .where("l", "length between places that keep it from turning about its axis", Unit.MM)
           .as("1.0*l")
@@ -29,7 +29,7 @@ public final class LateralBuckling {
 
   private static final Formula LENGTH_ON_EDGE =
       Formula.define("l_{ef,m}")
-          .meaning("length for tipping, bent alike all along, loads standing on the pressed edge")
+          .meaning("length for lateral buckling, bent alike all along, loads on the pressed edge")
           .unit(Unit.MM)
           .where("l", "length between places that keep it from turning about its axis", Unit.MM)
           .where("h", "depth", Unit.MM)
@@ -38,31 +38,31 @@ public final class LateralBuckling {
 
   private static final Formula CRITICAL_SOFTWOOD =
       Formula.define("σ_{m,crit}")
-          .meaning("bending stress at which a perfect member of solid softwood tips")
+          .meaning("bending stress at which a perfect member of solid softwood buckles laterally")
           .unit(Unit.MPA)
           .where("b", "thickness", Unit.MM)
           .where("E_{05}", "5 % modulus", Unit.MPA)
           .where("h", "depth", Unit.MM)
-          .where("l_{ef,m}", "length for tipping", Unit.MM)
+          .where("l_{ef,m}", "length for lateral buckling", Unit.MM)
           .as("0.78*b^2*E_{05}/(h*l_{ef,m})")
           .source(Source.fromMemory("EN 1995-1-1", "6.3.3, eq. 6.32"));
 
   private static final Formula CRITICAL =
       Formula.define("σ_{m,crit}")
-          .meaning("bending stress at which a perfect member tips")
+          .meaning("bending stress at which a perfect member buckles laterally")
           .unit(Unit.MPA)
           .where("E_{05}", "5 % modulus", Unit.MPA)
           .where("I_2", "second moment about the weaker axis", Unit.MM4)
           .where("G_{05}", "5 % shear modulus", Unit.MPA)
           .where("I_{tor}", "torsion constant", Unit.MM4)
-          .where("l_{ef,m}", "length for tipping", Unit.MM)
+          .where("l_{ef,m}", "length for lateral buckling", Unit.MM)
           .where("W_1", "section modulus about the stronger axis", Unit.MM3)
           .as("π*sqrt(E_{05}*I_2*G_{05}*I_{tor})/(l_{ef,m}*W_1)")
           .source(Source.fromMemory("EN 1995-1-1", "6.3.3, eq. 6.31"));
 
   private static final Formula RELATIVE =
       Formula.define("λ_{rel,m}")
-          .meaning("relative slenderness for tipping")
+          .meaning("relative slenderness for lateral buckling")
           .where("f_{m,k}", "characteristic bending strength", Unit.MPA)
           .where("σ_{m,crit}", "critical stress", Unit.MPA)
           .as("sqrt(f_{m,k}/σ_{m,crit})")
@@ -70,21 +70,21 @@ public final class LateralBuckling {
 
   private static final Formula EUROPEAN_MIDDLE =
       Formula.define("k_{crit}")
-          .meaning("part of the bending strength that tipping leaves, λ_{rel,m} up to 1.4")
+          .meaning("part of the bending strength that lateral buckling leaves, λ_{rel,m} up to 1.4")
           .where("λ_{rel,m}", "relative slenderness", Unit.ONE)
           .as("1.56 - 0.75*λ_{rel,m}")
           .source(EC5_FACTOR);
 
   private static final Formula EUROPEAN_SLENDER =
       Formula.define("k_{crit}")
-          .meaning("part of the bending strength that tipping leaves, λ_{rel,m} above 1.4")
+          .meaning("part of the bending strength that lateral buckling leaves, λ_{rel,m} above 1.4")
           .where("λ_{rel,m}", "relative slenderness", Unit.ONE)
           .as("1/λ_{rel,m}^2")
           .source(EC5_FACTOR);
 
   private static final Formula AMERICAN_LENGTH =
       Formula.define("l_e")
-          .meaning("length for tipping under loads of any kind")
+          .meaning("length for lateral buckling under loads of any kind")
           .unit(Unit.MM)
           .where("l", "length between places that keep it from turning about its axis", Unit.MM)
           .where("h", "depth", Unit.MM)
@@ -93,8 +93,8 @@ public final class LateralBuckling {
 
   private static final Formula AMERICAN_SLENDERNESS =
       Formula.define("R_B")
-          .meaning("slenderness for tipping, no more than 50")
-          .where("l_e", "length for tipping", Unit.MM)
+          .meaning("slenderness for lateral buckling, no more than 50")
+          .where("l_e", "length for lateral buckling", Unit.MM)
           .where("h", "depth", Unit.MM)
           .where("b", "thickness", Unit.MM)
           .as("sqrt(l_e*h/b^2)")
@@ -102,7 +102,7 @@ public final class LateralBuckling {
 
   private static final Formula AMERICAN_CRITICAL =
       Formula.define("F_{bE}")
-          .meaning("bending stress at which the member tips")
+          .meaning("bending stress at which the member buckles laterally")
           .unit(Unit.MPA)
           .where("E_{min}", "modulus for stability", Unit.MPA)
           .where("R_B", "slenderness", Unit.ONE)
@@ -111,7 +111,7 @@ public final class LateralBuckling {
 
   private static final Formula AMERICAN =
       Formula.define("C_L")
-          .meaning("part of the bending strength that tipping leaves")
+          .meaning("part of the bending strength that lateral buckling leaves")
           .where("F_{bE}", "critical bending stress", Unit.MPA)
           .where("f_m", "bending strength", Unit.MPA)
           .as("(1 + F_{bE}/f_m)/1.9 - sqrt(((1 + F_{bE}/f_m)/1.9)^2 - F_{bE}/f_m/0.95)")
@@ -120,7 +120,7 @@ public final class LateralBuckling {
   private static final double STOUT = 0.75;
   private static final double SLENDER = 1.4;
 
-  /** Depth over thickness up to which no support against tipping is asked. */
+  /** Depth over thickness up to which no support against lateral buckling is asked. */
   private static final double STOUT_SHAPE = 2;
 
   private static final double MOST_SLENDER = 50;
@@ -128,8 +128,8 @@ public final class LateralBuckling {
   private LateralBuckling() {}
 
   /**
-   * Length over which a member tips under partial factors, mm. The moment is taken as the same all
-   * along, which is the careful side whatever its course.
+   * Length over which a member buckles laterally under partial factors, mm. The moment is taken as
+   * the same all along, which is the careful side whatever its course.
    *
    * @param length between the places that keep the member from turning about its axis, mm
    * @param h depth, mm
@@ -143,7 +143,7 @@ public final class LateralBuckling {
    * What is left under partial factors: k_crit is 1 up to a relative slenderness of 0.75.
    *
    * @param section gross
-   * @param length over which the member tips, mm
+   * @param length over which the member buckles laterally, mm
    * @param softwood whether it is solid softwood, which has a rule of its own
    * @param fmk characteristic bending strength, MPa
    * @param e05 5 % modulus along the grain, MPa
@@ -174,7 +174,7 @@ public final class LateralBuckling {
                 r.sectionModulus());
     double slenderness = pad.take(RELATIVE, fmk, critical);
     if (slenderness <= STOUT) {
-      pad.remark("λ_rel,m ≤ 0.75: the member does not tip, k_crit = 1.");
+      pad.remark("λ_rel,m ≤ 0.75: the member does not buckle laterally, k_crit = 1.");
       return new Lateral(1, critical, false);
     }
     Formula formula = slenderness <= SLENDER ? EUROPEAN_MIDDLE : EUROPEAN_SLENDER;
@@ -182,7 +182,7 @@ public final class LateralBuckling {
   }
 
   /**
-   * Length over which a member tips under allowable stresses, whatever its loads, mm.
+   * Length over which a member buckles laterally under allowable stresses, whatever its loads, mm.
    *
    * @param length between the places that keep the member from turning about its axis, mm
    * @param h depth, mm
@@ -196,15 +196,16 @@ public final class LateralBuckling {
    * the code grants to deeper members whose ends or edges are held is not counted.
    *
    * @param section gross
-   * @param length over which the member tips, mm
+   * @param length over which the member buckles laterally, mm
    * @param eMin modulus for stability, MPa
-   * @param fm allowable bending stress of a member that does not tip, MPa
+   * @param fm allowable bending stress of a member that does not buckle laterally, MPa
    */
   public static Lateral american(
       Pad pad, Rectangle section, double length, double eMin, double fm) {
     Rectangle r = upright(section);
     if (r.h() <= STOUT_SHAPE * r.b()) {
-      pad.remark("The member is no deeper than twice its thickness: it does not tip, C_L = 1.");
+      pad.remark(
+          "No deeper than twice its thickness, the member does not buckle laterally: C_L = 1.");
       return Lateral.NONE;
     }
     double slenderness = pad.take(AMERICAN_SLENDERNESS, length, r.h(), r.b());

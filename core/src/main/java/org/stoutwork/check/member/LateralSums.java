@@ -5,10 +5,11 @@ import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
 
 /**
- * How stresses go together in a member that may tip while it is bent about its stronger axis. The
- * codes ask this in bending and in bending with compression; tension, which would help against
- * tipping, is counted as if it did not. Under partial factors the sums of columns hold k_crit too,
- * so that bending both ways is not forgotten: this is careful, for the code does not ask it.
+ * How stresses go together in a member that may buckle laterally while it is bent about its
+ * stronger axis. The codes ask this in bending and in bending with compression; tension, which
+ * would help against lateral buckling, is counted as if it did not. Under partial factors the sums
+ * of columns hold k_crit too, so that bending both ways is not forgotten: this is careful, for the
+ * code does not ask it.
  */
 final class LateralSums {
 
@@ -18,7 +19,8 @@ final class LateralSums {
   /** Stronger when bent sideways. */
   private static final LateralSums SIDEWAYS = new LateralSums("z", "y");
 
-  private static final String COMPRESSED = "compression, buckling, tipping and bending together";
+  private static final String COMPRESSED =
+      "compression, buckling, lateral buckling and bending together";
 
   final Formula tension;
 
@@ -28,7 +30,7 @@ final class LateralSums {
   /** Buckling out of that plane. */
   final Formula weak;
 
-  final Formula tipping;
+  final Formula lateral;
   final Formula americanTension;
   final Formula americanCompression;
 
@@ -62,7 +64,7 @@ final class LateralSums {
         factored(stresses(compressed(kWeak), s1, s2), "k_{crit}")
             .as("σ_0/(%3$s*f_{c,0}) + 0.7*%1$s/(k_{crit}*f_m) + %2$s/f_m".formatted(s1, s2, kWeak))
             .source(columns(w));
-    tipping =
+    lateral =
         factored(
                 compressed(kWeak)
                     .where(s1, "bending stress about the stronger axis", Unit.MPA)
@@ -93,7 +95,7 @@ final class LateralSums {
 
   private static Formula.Builder tensile() {
     return Formula.define("u")
-        .meaning("tension, tipping and bending together")
+        .meaning("tension, lateral buckling and bending together")
         .where("σ_0", "tension stress", Unit.MPA)
         .where("f_{t,0}", "tension strength", Unit.MPA);
   }
@@ -113,10 +115,10 @@ final class LateralSums {
   }
 
   private static Formula.Builder factored(Formula.Builder sum, String factor) {
-    return sum.where(factor, "part of it that tipping leaves", Unit.ONE);
+    return sum.where(factor, "part of it that lateral buckling leaves", Unit.ONE);
   }
 
   private static Formula.Builder critical(Formula.Builder sum) {
-    return sum.where("F_{bE}", "bending stress at which the member tips", Unit.MPA);
+    return sum.where("F_{bE}", "bending stress at which the member buckles laterally", Unit.MPA);
   }
 }

@@ -27,7 +27,7 @@ public final class MemberStrength {
 
   private final Inquiry inquiry;
   private final BucklingLengths lengths;
-  private final Tipping tipping;
+  private final LateralOfParts laterals;
   private final List<Cut> cuts;
   private final Envelope envelope;
 
@@ -35,7 +35,7 @@ public final class MemberStrength {
     this.inquiry = inquiry;
     this.cuts = Cuts.of(inquiry.at(JointLevel.MEAN).model());
     this.envelope = new Envelope(inquiry, cuts);
-    this.tipping = new Tipping(inquiry);
+    this.laterals = new LateralOfParts(inquiry);
     this.lengths = new BucklingLengths(inquiry, racking, envelope.sharesOfLegs());
   }
 
@@ -216,7 +216,7 @@ public final class MemberStrength {
         inquiry.bench().basis() == BasisChoice.PARTIAL_FACTORS ? s.crackFactor(wood) : 1,
         lengths.of(part, Way.ALONG, Pad.blank()),
         lengths.of(part, Way.ACROSS, Pad.blank()),
-        tipping.of(part, duration, fm, pad));
+        laterals.of(part, duration, fm, pad));
   }
 
   /** Whether a strip of the top is bent across the grain of its wood. */

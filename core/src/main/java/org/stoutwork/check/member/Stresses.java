@@ -20,7 +20,7 @@ import org.stoutwork.working.Pad;
  * @param kcr part of the width that carries shear
  * @param lengthY buckling length in the local x-z plane, mm
  * @param lengthZ buckling length in the local x-y plane, mm
- * @param lateral what tipping leaves of the strength in bending about the stronger axis
+ * @param lateral what lateral buckling leaves of the strength in bending about the stronger axis
  */
 public record Stresses(
     BasisChoice basis,
@@ -62,8 +62,8 @@ public record Stresses(
   }
 
   /**
-   * Utilisation by axial force and bending, with buckling and tipping; what governs is written
-   * last.
+   * Utilisation by axial force and bending, with buckling and lateral buckling; what governs is
+   * written last.
    *
    * @param upDown the section as it bends in the local x-z plane
    * @param sideways the section as it bends in the local x-y plane
@@ -108,7 +108,7 @@ public record Stresses(
       return pad.take(MemberFormulas.AMERICAN_TENSION, a.axial(), ft, a.my(), a.mz(), fm);
     }
     if (a.strong() >= lateral.critical()) {
-      return tips(pad);
+      return gone(pad);
     }
     return pad.take(
         LateralSums.of(a.strongUpDown()).americanTension,
@@ -121,18 +121,18 @@ public record Stresses(
         lateral.critical());
   }
 
-  private static double tips(Pad pad) {
-    pad.remark("The stresses reach those at which the member tips sideways.");
+  private static double gone(Pad pad) {
+    pad.remark("The stresses reach those at which the member buckles laterally.");
     return Double.MAX_VALUE;
   }
 
-  /** Buckling both ways, and tipping; the one that governs is written last. */
+  /** Buckling both ways, and lateral buckling; the one that governs is written last. */
   private double european(Acting acting, Pad pad) {
     List<ToDoubleFunction<Pad>> sums = new ArrayList<>();
     sums.add(on -> buckling(acting, true, on));
     sums.add(on -> buckling(acting, false, on));
     if (lateral.counts()) {
-      sums.add(on -> tipping(acting, on));
+      sums.add(on -> laterally(acting, on));
     }
     if (pad.keepsLines()) {
       sums.sort(Comparator.comparingDouble(sum -> sum.applyAsDouble(Pad.blank())));
@@ -172,9 +172,9 @@ public record Stresses(
         lateral.factor());
   }
 
-  private double tipping(Acting a, Pad pad) {
+  private double laterally(Acting a, Pad pad) {
     return pad.take(
-        LateralSums.of(a.strongUpDown()).tipping,
+        LateralSums.of(a.strongUpDown()).lateral,
         a.axial(),
         kept(a, !a.strongUpDown(), Pad.blank()),
         fc,
@@ -208,14 +208,14 @@ public record Stresses(
           criticalZ,
           fm);
     }
-    return americanTipping(a, cp, criticalY, criticalZ, pad);
+    return americanLateral(a, cp, criticalY, criticalZ, pad);
   }
 
-  private double americanTipping(Acting a, double cp, double criticalY, double criticalZ, Pad pad) {
+  private double americanLateral(Acting a, double cp, double criticalY, double criticalZ, Pad pad) {
     double strong = a.strongUpDown() ? criticalY : criticalZ;
     double weak = a.strongUpDown() ? criticalZ : criticalY;
     if (a.axial() / weak + Math.pow(a.strong() / lateral.critical(), 2) >= 1) {
-      return tips(pad);
+      return gone(pad);
     }
     return pad.take(
         LateralSums.of(a.strongUpDown()).americanCompression,

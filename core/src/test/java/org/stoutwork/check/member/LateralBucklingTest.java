@@ -12,7 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.stoutwork.section.Rectangle;
 import org.stoutwork.working.Pad;
 
-/** Tipping of deep thin members by hand and by its laws: 31 mm × 163 mm unless said otherwise. */
+/**
+ * LateralOfParts of deep thin members by hand and by its laws: 31 mm × 163 mm unless said
+ * otherwise.
+ */
 class LateralBucklingTest {
 
   private static final Pad PAD = Pad.blank();
@@ -86,7 +89,7 @@ class LateralBucklingTest {
   }
 
   @Property
-  void what_tipping_leaves_is_a_part_that_falls_with_length_and_slenderness(
+  void what_lateral_buckling_leaves_is_a_part_that_falls_with_length_and_slenderness(
       @ForAll @DoubleRange(min = 12, max = 90) double b,
       @ForAll @DoubleRange(min = 1.02, max = 9) double shape,
       @ForAll @DoubleRange(min = 300, max = 3500) double span,

@@ -27,7 +27,7 @@ import org.stoutwork.working.Line;
 import org.stoutwork.working.Pad;
 import org.stoutwork.working.RecordingPad;
 
-/** Worked blocks of members: stresses, columns, tipping, allowable stresses. */
+/** Worked blocks of members: stresses, columns, lateral buckling, allowable stresses. */
 final class MemberBlocks {
 
   private static final Pad PAD = Pad.blank();
@@ -43,7 +43,7 @@ final class MemberBlocks {
         "ec5Kc", MemberBlocks::european,
         "ndsCp", MemberBlocks::american,
         "combined", MemberBlocks::combined,
-        "ltb", MemberBlocks::tipping,
+        "ltb", MemberBlocks::lateral,
         "astmAllowable", MemberBlocks::allowable);
   }
 
@@ -61,20 +61,7 @@ final class MemberBlocks {
     NetSizes grossUp = sizes(whole, 0, 0);
     NetSizes grossSide = sizes(whole.turned(), 0, 0);
     double[] forces = {0, 0, w.in("V_N"), 0, w.in("M_Nmm"), 0};
-    // Without axial force the tension strength does not count, whatever it is.
-    Stresses stresses =
-        new Stresses(
-            BasisChoice.PARTIAL_FACTORS,
-            w.in("f_m_MPa"),
-            1,
-            UNUSED,
-            w.in("f_v_MPa"),
-            UNUSED,
-            UNUSED,
-            w.in("k_cr"),
-            UNUSED,
-            UNUSED,
-            Lateral.NONE);
+    Stresses stresses = bent(w.in("f_m_MPa"), w.in("f_v_MPa"), w.in("k_cr"));
     RecordingPad gross = Pad.recording();
     stresses.bending(grossUp, grossSide, forces, gross);
     RecordingPad cut = Pad.recording();
@@ -87,6 +74,30 @@ final class MemberBlocks {
         .put("tau_net", stresses.shearStress(up, side, forces, PAD))
         .put("util_m", use)
         .put("util_v", stresses.shear(up, side, forces, PAD));
+  }
+
+  /** Strengths of a member without axial force: the tension strength does not count. */
+  private static Stresses bent(double fm, double fv, double kcr) {
+    return new Stresses(
+        BasisChoice.PARTIAL_FACTORS,
+        fm,
+        1,
+        UNUSED,
+        fv,
+        UNUSED,
+        UNUSED,
+        kcr,
+        UNUSED,
+        UNUSED,
+        Lateral.NONE);
+  }
+
+  /** Bending stress in a whole rectangle, MPa. */
+  static double bendingStress(Rectangle whole, double moment) {
+    RecordingPad pad = Pad.recording();
+    double[] forces = {0, 0, 0, 0, moment, 0};
+    bent(1, UNUSED, UNUSED).bending(sizes(whole, 0, 0), sizes(whole.turned(), 0, 0), forces, pad);
+    return Lines.only(pad, "σ_{m,y}");
   }
 
   private static void european(Worked w) {
@@ -157,11 +168,11 @@ final class MemberBlocks {
   }
 
   /** Both rules for the critical stress, that of solid softwood and that of all others. */
-  private static void tipping(Worked w) {
+  private static void lateral(Worked w) {
     RecordingPad softwood = Pad.recording();
     RecordingPad others = Pad.recording();
-    Lateral bySoftwood = tipping(w, true, softwood);
-    Lateral byOthers = tipping(w, false, others);
+    Lateral bySoftwood = lateral(w, true, softwood);
+    Lateral byOthers = lateral(w, false, others);
     w.put("sigma_crit_6_32", bySoftwood.critical())
         .put("sigma_crit_6_31", byOthers.critical())
         .put("lambda_rel_m", Lines.only(softwood, "λ_{rel,m}"))
@@ -169,7 +180,7 @@ final class MemberBlocks {
         .put("k_crit_6_31", byOthers.factor());
   }
 
-  private static Lateral tipping(Worked w, boolean softwood, Pad pad) {
+  private static Lateral lateral(Worked w, boolean softwood, Pad pad) {
     return LateralBuckling.european(
         pad,
         new Rectangle(w.in("b_mm"), w.in("h_mm")),

@@ -123,7 +123,9 @@ final class TopBlocks {
     PiercedStrip strip = new PiercedStrip(b, (int) w.in("n"), w.in("d_mm"), w.in("p_mm"));
     double whole = w.in("E_MPa") * new Rectangle(b, h).secondMoment();
     w.put("b_net", strip.netWidth())
-        .put("sigma_net", w.in("M_Nmm") / new Rectangle(strip.netWidth(), h).sectionModulus())
+        .put(
+            "sigma_net",
+            MemberBlocks.bendingStress(new Rectangle(strip.netWidth(), h), w.in("M_Nmm")))
         .put("EI_ratio", strip.stiffnessRatio())
         .putMillion("EI_eff", strip.stiffnessRatio() * whole / 1e3);
   }

@@ -14,25 +14,26 @@ import org.stoutwork.wood.time.DurationClass;
 import org.stoutwork.working.Pad;
 
 /**
- * How far the parts of a bench may tip sideways while they are bent. A part is taken as kept from
- * turning about its axis at its ends only, where its shoulders stand, and a leg at its own ends;
- * what the top or a shelf holds between is not counted. The strips of a top hold each other.
+ * How far the parts of a bench may buckle laterally while they are bent. A part is taken as kept
+ * from turning about its axis at its ends only: a rail or stretcher where its shoulders stand, a
+ * leg or foot at its own ends. What the top or a shelf holds between is not counted. Loads may
+ * stand on the pressed edge of all parts but legs. The strips of a top hold each other.
  */
-final class Tipping {
+final class LateralOfParts {
 
   private static final String ENDS =
-      "The member is deep and thin: it may tip sideways while it is bent. It is taken as kept from"
-          + " turning about its axis at its ends only.";
+      "The member is deep and thin: bent on edge it may twist out sideways (lateral buckling). It is"
+          + " taken as kept from turning about its axis at its ends only.";
 
   private final Inquiry inquiry;
 
-  Tipping(Inquiry inquiry) {
+  LateralOfParts(Inquiry inquiry) {
     this.inquiry = inquiry;
   }
 
   /**
-   * What tipping leaves of a part in its most slender piece. Lines are written only where anything
-   * is lost.
+   * What lateral buckling leaves of a part in its most slender piece. Lines are written only where
+   * anything is lost.
    *
    * @param fm bending strength under the duration, MPa
    */
@@ -56,7 +57,7 @@ final class Tipping {
 
   private Lateral of(Part part, Rectangle r, DurationClass duration, double fm, Pad pad) {
     Strengths strengths = inquiry.strengths();
-    double e05 = strengths.value(part.wood(), duration, DesignQuantity.MODULUS_LOW).orElseThrow();
+    double e05 = value(part, duration, DesignQuantity.MODULUS_LOW, pad);
     double h = Math.max(r.b(), r.h());
     if (inquiry.bench().basis() == BasisChoice.CLEAR_WOOD) {
       double length = LateralBuckling.americanLength(pad, part.length(), h);
@@ -74,6 +75,12 @@ final class Tipping {
         strengths.isSolidSoftwood(part.wood()),
         fmk.getAsDouble(),
         e05,
-        strengths.value(part.wood(), duration, DesignQuantity.SHEAR_MODULUS_LOW).orElseThrow());
+        value(part, duration, DesignQuantity.SHEAR_MODULUS_LOW, pad));
+  }
+
+  private double value(Part part, DurationClass duration, DesignQuantity what, Pad pad) {
+    return pad.keepsLines()
+        ? inquiry.strengths().explain(part.wood(), duration, what, pad).orElseThrow()
+        : inquiry.strengths().value(part.wood(), duration, what).orElseThrow();
   }
 }

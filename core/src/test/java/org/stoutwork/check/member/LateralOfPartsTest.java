@@ -20,7 +20,7 @@ import org.stoutwork.working.Line;
  * A bench with a stretcher 22 mm thick and 190 mm deep between end frames at 270 and 1490 mm with
  * legs 92 mm wide: 1128 mm between shoulders.
  */
-class TippingTest {
+class LateralOfPartsTest {
 
   private static List<CheckResult> members(BenchSketch sketch) {
     Inquiry inquiry = new Inquiry(Benches.complete(sketch), Benches.TABLES, TopModels.GRILLAGE);
@@ -112,13 +112,13 @@ class TippingTest {
   }
 
   @Test
-  void stout_stretchers_and_legs_say_nothing_of_tipping() {
+  void stout_stretchers_and_legs_say_nothing_of_lateral_buckling() {
     for (BenchSketch sketch : List.of(european(76, 150, "D40"), bench(76, 150))) {
       CheckResult.Checked check = stretcher(sketch);
       assertTrue(!has(check, "k_{crit}") && !has(check, "C_L"));
       assertTrue(
           check.working().lines().stream()
-              .noneMatch(l -> l instanceof Line.Remark r && r.text().contains("tip sideways")));
+              .noneMatch(l -> l instanceof Line.Remark r && r.text().contains("lateral buckling")));
     }
     for (CheckResult c : members(european(22, 190, "D40"))) {
       boolean leg = c.key().startsWith("bending-") && c.key().endsWith("-leg");
