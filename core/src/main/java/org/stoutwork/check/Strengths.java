@@ -12,6 +12,7 @@ import org.stoutwork.wood.Product;
 import org.stoutwork.wood.SheetGood;
 import org.stoutwork.wood.StrengthClass;
 import org.stoutwork.wood.Wood;
+import org.stoutwork.wood.WoodGroup;
 import org.stoutwork.wood.design.DesignQuantity;
 import org.stoutwork.wood.design.DesignTables;
 import org.stoutwork.wood.design.DesignValues;
@@ -71,6 +72,20 @@ public final class Strengths {
     return counted(wood) instanceof StrengthClass timber
         ? OptionalDouble.of(timber.value(ClassProperty.COMPRESSION_PARALLEL).value())
         : OptionalDouble.empty();
+  }
+
+  /**
+   * Characteristic bending strength, for the slenderness of a beam that may buckle laterally, MPa.
+   */
+  public OptionalDouble characteristicBending(String wood) {
+    return counted(wood) instanceof StrengthClass timber
+        ? OptionalDouble.of(timber.value(ClassProperty.BENDING).value())
+        : OptionalDouble.empty();
+  }
+
+  /** Whether a wood is solid timber of a softwood class. */
+  public boolean isSolidSoftwood(String wood) {
+    return counted(wood) instanceof StrengthClass timber && timber.group() == WoodGroup.SOFTWOOD;
   }
 
   /** Part of the width that carries shear, together with the shear strength. */

@@ -67,6 +67,52 @@ public record LayeredSection(double b, List<Layer> layers, LayerBond bond) {
     return sum;
   }
 
+  /**
+   * Stress in one layer.
+   *
+   * @param middle stress at its middle, from the layers' working together, MPa; of one sign above
+   *     the common axis and of the other below it
+   * @param faces how much more or less it is at its faces, MPa
+   */
+  public record Bent(double middle, double faces) {
+
+    /** Greatest stress in the layer, pulling or pressing, MPa. */
+    public double greatest() {
+      return Math.abs(middle) + Math.abs(faces);
+    }
+  }
+
+  /**
+   * Stresses in all layers, from the lowest: E·z·M/EI at the middle of a glued layer, nothing at
+   * that of a loose one, and what the screws hand over at that of a screwed one (EN 1995-1-1 Annex
+   * B, (B.7) and (B.8), from memory); E·t/2·M/EI more at the faces.
+   *
+   * @param moment in the whole width, N·mm
+   * @param span of a simply supported length under the load, mm; only screwed layers depend on it
+   */
+  public List<Bent> stresses(double moment, double span) {
+    double curvature = moment / bendingStiffness(span);
+    List<Bent> out = new ArrayList<>();
+    for (int i = 0; i < layers.size(); i++) {
+      Layer layer = layers.get(i);
+      double faces = layer.modulus() * layer.thickness() / 2 * curvature;
+      out.add(new Bent(middleStress(i, span) * curvature, faces));
+    }
+    return out;
+  }
+
+  /** Stress at the middle of a layer for a curvature of 1/mm, N/mm. */
+  private double middleStress(int i, double span) {
+    if (layers.size() == 1 || bond instanceof LayerBond.Loose) {
+      return 0;
+    }
+    if (bond instanceof LayerBond.Screwed screws) {
+      double force = handedOver(screws, span) / (b * layers.get(i).thickness());
+      return i == 0 ? -force : force;
+    }
+    return layers.get(i).modulus() * (middles().get(i) - neutralAxis());
+  }
+
   /** Neutral axis of the glued stack, mm above its underside. */
   public double neutralAxis() {
     List<Double> middles = middles();
@@ -100,10 +146,19 @@ public record LayeredSection(double b, List<Layer> layers, LayerBond bond) {
    * form for two layers): Σ E·I + z²/(1/EA_1 + 1/EA_2 + π²·s/(rows·K·L²)).
    */
   private double screwedStiffness(LayerBond.Screwed screws, double span) {
-    double z = (layers.get(0).thickness() + layers.get(1).thickness()) / 2;
+    return ownStiffness() + betweenMiddles() * handedOver(screws, span);
+  }
+
+  /** Distance of the middles of two layers, mm. */
+  private double betweenMiddles() {
+    return (layers.get(0).thickness() + layers.get(1).thickness()) / 2;
+  }
+
+  /** Force that the screws hand from one layer to the other for a curvature of 1/mm, N·mm. */
+  private double handedOver(LayerBond.Screwed screws, double span) {
     double slip =
         Math.PI * Math.PI * screws.spacing() / (screws.rows() * screws.slipModulus() * span * span);
-    return ownStiffness() + z * z / (1 / axial(0) + 1 / axial(1) + slip);
+    return betweenMiddles() / (1 / axial(0) + 1 / axial(1) + slip);
   }
 
   private double axial(int i) {

@@ -71,6 +71,27 @@ class SectionTest {
     assertTrue(loose < screwed && screwed < glued);
   }
 
+  /** Forces of the layers cancel; they and the layers' own bending make up the moment. */
+  @Property
+  void stresses_in_layers_make_up_the_moment(
+      @ForAll @DoubleRange(min = 9, max = 40) double t1,
+      @ForAll @DoubleRange(min = 9, max = 40) double t2,
+      @ForAll @DoubleRange(min = 100, max = 1e5) double k) {
+    List<Layer> layers = List.of(new Layer(t1, 4000), new Layer(t2, 11000));
+    double b = 430;
+    double moment = 271_000;
+    for (LayerBond bond :
+        List.of(new LayerBond.Loose(), new LayerBond.Glued(), new LayerBond.Screwed(k, 130, 3))) {
+      List<LayeredSection.Bent> bent = new LayeredSection(b, layers, bond).stresses(moment, 1370);
+      double lower = bent.get(0).middle() * b * t1;
+      double upper = bent.get(1).middle() * b * t2;
+      assertEquals(0, lower + upper, 1e-6);
+      double own = (bent.get(0).faces() * t1 * t1 + bent.get(1).faces() * t2 * t2) * b / 6;
+      assertEquals(moment, own + upper * (t1 + t2) / 2, 1e-9 * moment);
+      assertEquals(bent.get(1).middle() + bent.get(1).faces(), bent.get(1).greatest(), 1e-12);
+    }
+  }
+
   @Property
   void one_hole_in_a_pierced_section_is_a_net_section(
       @ForAll @DoubleRange(min = 3, max = 40) double width,

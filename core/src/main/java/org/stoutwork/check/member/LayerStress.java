@@ -33,17 +33,11 @@ record LayerStress(TopLayer layer, double factor) {
     boolean glued = top.hold() instanceof LayerHold.Glued;
     LayeredSection section =
         new LayeredSection(1, layers, glued ? new LayerBond.Glued() : new LayerBond.Loose());
-    double stiffness = section.bendingStiffness(1);
     double solid = new Rectangle(1, top.thicknessMm()).sectionModulus();
     List<LayerStress> out = new ArrayList<>();
-    double below = 0;
+    List<LayeredSection.Bent> stresses = section.stresses(1, 1);
     for (int i = 0; i < layers.size(); i++) {
-      double t = layers.get(i).thickness();
-      double axis = glued ? section.neutralAxis() : below + t / 2;
-      double arm = Math.max(Math.abs(below - axis), Math.abs(below + t - axis));
-      out.add(
-          new LayerStress(top.layers().get(i), layers.get(i).modulus() * arm * solid / stiffness));
-      below += t;
+      out.add(new LayerStress(top.layers().get(i), stresses.get(i).greatest() * solid));
     }
     return out;
   }

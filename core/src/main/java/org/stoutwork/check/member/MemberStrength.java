@@ -27,6 +27,7 @@ public final class MemberStrength {
 
   private final Inquiry inquiry;
   private final BucklingLengths lengths;
+  private final LateralOfParts laterals;
   private final List<Cut> cuts;
   private final Envelope envelope;
 
@@ -34,6 +35,7 @@ public final class MemberStrength {
     this.inquiry = inquiry;
     this.cuts = Cuts.of(inquiry.at(JointLevel.MEAN).model());
     this.envelope = new Envelope(inquiry, cuts);
+    this.laterals = new LateralOfParts(inquiry);
     this.lengths = new BucklingLengths(inquiry, racking, envelope.sharesOfLegs());
   }
 
@@ -200,9 +202,10 @@ public final class MemberStrength {
     DesignQuantity bending =
         bentAcross(part, wood) ? DesignQuantity.BENDING_ACROSS : DesignQuantity.BENDING;
     DesignQuantity shear = shearOf(part, wood);
+    double fm = value(s, wood, duration, bending, pad);
     return new Stresses(
         inquiry.bench().basis(),
-        value(s, wood, duration, bending, pad),
+        fm,
         value(s, wood, duration, DesignQuantity.TENSION_PARALLEL, Pad.blank()),
         value(s, wood, duration, DesignQuantity.COMPRESSION_PARALLEL, Pad.blank()),
         value(s, wood, duration, shear, Pad.blank()),
@@ -212,7 +215,8 @@ public final class MemberStrength {
         value(s, wood, duration, DesignQuantity.MODULUS_LOW, Pad.blank()),
         inquiry.bench().basis() == BasisChoice.PARTIAL_FACTORS ? s.crackFactor(wood) : 1,
         lengths.of(part, Way.ALONG, Pad.blank()),
-        lengths.of(part, Way.ACROSS, Pad.blank()));
+        lengths.of(part, Way.ACROSS, Pad.blank()),
+        laterals.of(part, duration, fm, pad));
   }
 
   /** Whether a strip of the top is bent across the grain of its wood. */

@@ -11,9 +11,10 @@ import org.stoutwork.section.Weakened;
  * @param sectionModulus smaller net one, mm³
  * @param shearArea with which 1.5·V/A is the greatest shear stress, mm²
  */
-record NetSizes(Rectangle gross, double area, double sectionModulus, double shearArea) {
+public record NetSizes(Rectangle gross, double area, double sectionModulus, double shearArea) {
 
-  static NetSizes of(Weakened section) {
+  /** The figures of a section. */
+  public static NetSizes of(Weakened section) {
     return new NetSizes(
         section.gross(), section.area(), section.sectionModulus(), section.shearArea());
   }

@@ -1,6 +1,6 @@
 /**
- * Checks of the members: bending with axial force and buckling, shear, in every leg, rail, foot,
- * stretcher and strip of the top, net of mortises. Start at {@link
+ * Checks of the members: bending with axial force, buckling and lateral buckling, shear, in every
+ * leg, rail, foot, stretcher and strip of the top, net of mortises. Start at {@link
  * org.stoutwork.check.member.MemberStrength}. Joints are not looked at here.
  *
  * <p>Uses {@code quantity}, {@code source}, {@code working}, {@code wood.time}, {@code

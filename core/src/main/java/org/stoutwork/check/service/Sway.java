@@ -36,26 +36,6 @@ import org.stoutwork.working.RecordingPad;
  */
 public final class Sway {
 
-  private static final Formula STIFFNESS =
-      Formula.define("k")
-          .meaning("racking stiffness")
-          .unit(Unit.N_PER_MM)
-          .where("H", "thrust", Unit.N)
-          .where("δ_1", "sway of the analysis where the thrust acts", Unit.MM)
-          .as("H/δ_1")
-          .source(Source.derived("definition of stiffness"));
-
-  private static final Formula AMPLIFIED =
-      Formula.define("δ")
-          .meaning("sway with the weight that leans along")
-          .unit(Unit.MM)
-          .where("H", "thrust", Unit.N)
-          .where("k", "racking stiffness", Unit.N_PER_MM)
-          .where("W", "weight carried by the frame", Unit.N)
-          .where("h", "height", Unit.MM)
-          .as("H/(k - W/h)")
-          .source(Source.derived("sway of a frame whose weight leans with it"));
-
   private static final Formula LIMIT =
       Formula.define("δ_{lim}")
           .meaning("sway that the duty allows")
@@ -184,12 +164,12 @@ public final class Sway {
     if (Double.isInfinite(first)) {
       return first;
     }
-    double k = pad.take(STIFFNESS, force, first);
+    double k = pad.take(SwayFormulas.STIFFNESS, force, first);
     if (k <= weight / h) {
       pad.remark("The frame cannot hold its own weight upright: it would fold.");
       return Double.POSITIVE_INFINITY;
     }
-    return pad.take(AMPLIFIED, force, k, weight, h);
+    return pad.take(SwayFormulas.AMPLIFIED, force, k, weight, h);
   }
 
   private double weight() {

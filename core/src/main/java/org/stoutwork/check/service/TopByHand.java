@@ -7,9 +7,6 @@ import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.TopLayer;
 import org.stoutwork.check.Inquiry;
-import org.stoutwork.quantity.Unit;
-import org.stoutwork.source.Source;
-import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
 
 /**
@@ -19,34 +16,6 @@ import org.stoutwork.working.Pad;
  * rightness.
  */
 final class TopByHand {
-
-  private static final Source BEAM = Source.derived("simple beam, bending and shear");
-
-  private static final Formula POINT =
-      Formula.define("w_{hand}")
-          .meaning("sag of a simple beam as wide as the top, load in the middle")
-          .unit(Unit.MM)
-          .where("P", "point load", Unit.N)
-          .where("L", "longest bay", Unit.MM)
-          .where("E", "mean modulus of the top along the bench", Unit.MPA)
-          .where("G", "mean shear modulus", Unit.MPA)
-          .where("b", "width of the top", Unit.MM)
-          .where("h", "thickness of the top", Unit.MM)
-          .as("P*L^3/(4*E*b*h^3) + 1.2*P*L/(4*G*b*h)")
-          .source(BEAM);
-
-  private static final Formula SPREAD =
-      Formula.define("w_{hand}")
-          .meaning("sag of a simple beam as wide as the top, load spread")
-          .unit(Unit.MM)
-          .where("q", "load per length", Unit.N_PER_MM)
-          .where("L", "longest bay", Unit.MM)
-          .where("E", "mean modulus of the top along the bench", Unit.MPA)
-          .where("G", "mean shear modulus", Unit.MPA)
-          .where("b", "width of the top", Unit.MM)
-          .where("h", "thickness of the top", Unit.MM)
-          .as("5*q*L^4/(32*E*b*h^3) + 1.2*q*L^2/(8*G*b*h)")
-          .source(BEAM);
 
   private final Inquiry inquiry;
 
@@ -71,9 +40,9 @@ final class TopByHand {
         "By hand, for comparison: a simple beam leaves out overhangs, stretchers under the top and"
             + " the narrowness of the load.");
     if (action instanceof Action.SpreadOnTop) {
-      pad.take(SPREAD, action.force() / bench.top().length().mm(), bay, e, g, b, h);
+      pad.take(SagFormulas.SPREAD, action.force() / bench.top().length().mm(), bay, e, g, b, h);
     } else {
-      pad.take(POINT, action.force(), bay, e, g, b, h);
+      pad.take(SagFormulas.POINT, action.force(), bay, e, g, b, h);
     }
   }
 }

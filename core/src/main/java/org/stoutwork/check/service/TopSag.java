@@ -49,19 +49,6 @@ public final class TopSag {
           .as("L/n")
           .source(Source.projectDefault("ratios of span to sag by duty"));
 
-  private static final Formula FINAL =
-      Formula.define("w_{fin}")
-          .meaning("sag after years")
-          .unit(Unit.MM)
-          .where("w_G", "sag under the weight of bench, vises and machines", Unit.MM)
-          .where("w_S", "sag under what is stored", Unit.MM)
-          .where("w_Q", "sag under the action", Unit.MM)
-          .where("k_{def}", "creep factor", Unit.ONE)
-          .where("ψ_S", "lasting part of what is stored", Unit.ONE)
-          .where("ψ_2", "lasting part of the action", Unit.ONE)
-          .as("w_G*(1 + k_{def}) + w_S*(1 + ψ_S*k_{def}) + w_Q*(1 + ψ_2*k_{def})")
-          .source(Source.fromMemory("EN 1995-1-1", "2.2.3"));
-
   private final Inquiry inquiry;
   private final SagLine lines;
   private final StripSag strips;
@@ -167,7 +154,8 @@ public final class TopSag {
   }
 
   private double lasting(SagParts w, double kDef, Pad pad) {
-    return pad.take(FINAL, w.own(), w.stored(), w.action(), kDef, lastingOfStored(), PSI_2_USE);
+    return pad.take(
+        SagFormulas.FINAL, w.own(), w.stored(), w.action(), kDef, lastingOfStored(), PSI_2_USE);
   }
 
   /** The part of what is stored that creeps: all of it where it lies for good. */

@@ -70,15 +70,44 @@ public record LayerSlip(
           .source(ANNEX);
 
   /**
+   * How far the screws make the layers work together, from 0 (not at all) to 1 (as if glued).
+   *
+   * @param slip modulus of one screw, N/mm, above 0
+   */
+  public double gamma(Pad pad, double slip) {
+    return pad.take(GAMMA, ea1, spacing, slip, span);
+  }
+
+  /**
+   * Distance of the first layer's middle from the common axis, mm; the other's is the rest of
+   * {@link #between}.
+   *
+   * @param gamma how far the layers work together, 0 to 1
+   */
+  public double arm(Pad pad, double gamma) {
+    return pad.take(ARM, between, gamma, ea1, ea2);
+  }
+
+  /**
+   * Bending stiffness of both layers with slip, N·mm².
+   *
+   * @param gamma how far the layers work together, 0 to 1
+   * @param arm distance of the first layer's middle from the common axis, mm
+   */
+  public double stiffness(Pad pad, double gamma, double arm) {
+    return pad.take(STIFFNESS, own, gamma, ea1, arm, ea2, between);
+  }
+
+  /**
    * Force on one screw, N.
    *
    * @param slip modulus of one screw, N/mm
    * @param shear in the layers together, N
    */
   public double force(Pad pad, double slip, double shear) {
-    double gamma = pad.take(GAMMA, ea1, spacing, slip, span);
-    double arm = pad.take(ARM, between, gamma, ea1, ea2);
-    double stiffness = pad.take(STIFFNESS, own, gamma, ea1, arm, ea2, between);
+    double gamma = gamma(pad, slip);
+    double arm = arm(pad, gamma);
+    double stiffness = stiffness(pad, gamma, arm);
     return pad.take(FORCE, gamma, ea1, arm, spacing, shear, stiffness);
   }
 }

@@ -4,15 +4,26 @@ import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
 
-/** The formulas of allowable stresses from clear wood. */
-final class AllowableFormulas {
+/**
+ * The formulas of allowable stresses from clear wood (ASTM D245 and D2555, from memory). Stresses
+ * in MPa; divisors above 1, ratios for growth above 0 and up to 1.
+ */
+public final class AllowableFormulas {
 
   private static final Source METHOD =
       Source.fromMemory("ASTM D245 and D2555", "from clear wood to allowable stress");
 
-  static final Formula BENDING = stress("f_m", "allowable bending stress");
+  /**
+   * Allowable bending stress: 5 % exclusion value, divisor for safety and ten years, strength ratio
+   * for growth, load duration factor.
+   */
+  public static final Formula BENDING = stress("f_m", "allowable bending stress");
+
   static final Formula COMPRESSION = stress("f_{c,0}", "allowable compression along the grain");
-  static final Formula SHEAR = stress("f_v", "allowable shear stress");
+
+  /** Allowable shear stress along the grain, of the same values as {@link #BENDING}. */
+  public static final Formula SHEAR = stress("f_v", "allowable shear stress");
+
   static final Formula TENSION_PERPENDICULAR =
       stress("f_{t,90}", "allowable tension across the grain");
 

@@ -34,12 +34,22 @@ class StressesTest {
 
   private static Stresses european(double lengthY, double lengthZ) {
     return new Stresses(
-        BasisChoice.PARTIAL_FACTORS, 22, 14, 17, 2.6, 25, 10_100, 0.67, lengthY, lengthZ);
+        BasisChoice.PARTIAL_FACTORS,
+        22,
+        14,
+        17,
+        2.6,
+        25,
+        10_100,
+        0.67,
+        lengthY,
+        lengthZ,
+        Lateral.NONE);
   }
 
   private static Stresses american(double lengthY, double lengthZ) {
     return new Stresses(
-        BasisChoice.CLEAR_WOOD, 13.1, 7.2, 9.6, 1.4, 9.6, 8300, 1, lengthY, lengthZ);
+        BasisChoice.CLEAR_WOOD, 13.1, 7.2, 9.6, 1.4, 9.6, 8300, 1, lengthY, lengthZ, Lateral.NONE);
   }
 
   private static double[] forces(double n) {
@@ -123,6 +133,116 @@ class StressesTest {
             .anyMatch(l -> l instanceof Line.Remark r && r.text().contains("the member buckles")));
     double sideways = american(400, 1450).bending(CUT, forces(-18_000), Pad.blank());
     assertEquals(Double.MAX_VALUE, sideways);
+  }
+
+  private static Stresses slender(BasisChoice basis, double lengthY, double lengthZ) {
+    return basis == BasisChoice.PARTIAL_FACTORS
+        ? new Stresses(
+            basis, 22, 14, 17, 2.6, 25, 10_100, 0.67, lengthY, lengthZ, new Lateral(0.7, 27, false))
+        : new Stresses(
+            basis,
+            13.1,
+            7.2,
+            9.6,
+            1.4,
+            9.6,
+            8300,
+            1,
+            lengthY,
+            lengthZ,
+            new Lateral(0.8, 30, false));
+  }
+
+  /** k_crit = 0.7: 3.9336/14 + max(5.6734/0.7 + 0.7·3.5760, 5.6734 + 3.5760)/22 = 0.7632. */
+  @Test
+  void lateral_buckling_takes_its_part_of_bending_about_the_stronger_axis() {
+    assertUse(0.763153328, slender(BasisChoice.PARTIAL_FACTORS, 1400, 1250), 18_000);
+  }
+
+  /** k_c,y 0.8584, k_c,z 0.9505: 3.9336/(0.8584·17) + 5.6734/(0.7·22) + 0.7·3.5760/22 = 0.7517. */
+  @Test
+  void a_deep_thin_strut_buckles_with_the_rest_of_its_bending_strength() {
+    assertUse(0.751725689, slender(BasisChoice.PARTIAL_FACTORS, 1400, 400), -18_000);
+    assertUse(1.072704853, slender(BasisChoice.PARTIAL_FACTORS, 1400, 1250), -18_000);
+  }
+
+  /** EN 1995-1-1 eq. 6.35, 1350 N·m up and down alone: (17.020/15.4)² + 3.9336/(0.2136·17). */
+  @Test
+  void lateral_buckling_of_a_strut_is_written_last_where_it_governs() {
+    RecordingPad pad = Pad.recording();
+    double[] forces = {-18_000, 0, 0, 0, 1_350_000, 0};
+    double use = slender(BasisChoice.PARTIAL_FACTORS, 900, 1650).bending(CUT, forces, pad);
+    assertEquals(2.304177250, use, 1e-8);
+    List<Line> lines = pad.working().lines();
+    Line.Calculated last = (Line.Calculated) lines.get(lines.size() - 1);
+    assertEquals(use, last.value(), 0);
+    assertTrue(last.formula().source().place().contains("6.35"), last.text());
+  }
+
+  /** A section that lies flat is stronger sideways: there the factor counts. */
+  @Test
+  void a_flat_section_buckles_laterally_out_of_its_sideways_bending() {
+    Cut flat =
+        new Cut(
+            null,
+            "m1",
+            0,
+            0,
+            NetSizes.of(new NetSection(new Rectangle(104, 44), Opening.NONE)),
+            NetSizes.of(new NetSection(new Rectangle(44, 104), Opening.NONE)),
+            0);
+    double[] upright = {-18_000, 0, 0, 0, 450_000, 120_000};
+    double[] lying = {-18_000, 0, 0, 0, 120_000, 450_000};
+    for (BasisChoice basis : BasisChoice.values()) {
+      for (double sense : new double[] {1, -1}) {
+        upright[0] = sense * 18_000;
+        lying[0] = sense * 18_000;
+        assertEquals(
+            slender(basis, 1400, 610).bending(CUT, upright, Pad.blank()),
+            slender(basis, 610, 1400).bending(flat, lying, Pad.blank()),
+            1e-12);
+      }
+    }
+  }
+
+  /** C_L = 0.8, F_bE = 30: 0.5463 + 5.6734/(0.8·13.1) + 3.5760/(13.1(1 - (5.6734/30)²)). */
+  @Test
+  void lateral_buckling_of_clear_wood_takes_both_ways_of_bending() {
+    assertUse(1.370784433, slender(BasisChoice.CLEAR_WOOD, 1400, 610), 18_000);
+  }
+
+  /** NDS eq. 3.9-3 with C_P 0.8838, F_cE 22.680 and 21.384 MPa. */
+  @Test
+  void a_deep_thin_strut_of_clear_wood() {
+    assertUse(1.219750327, slender(BasisChoice.CLEAR_WOOD, 1400, 610), -18_000);
+  }
+
+  @Test
+  void beyond_its_lateral_buckling_stress_a_member_of_clear_wood_carries_nothing() {
+    // 31 MPa of 30; pressed, 28 MPa and 3.9 MPa of 21.4 together.
+    double[] pulled = {18_000, 0, 0, 0, 31 * 44 * 104 * 104 / 6.0, 0};
+    double[] pressed = {-18_000, 0, 0, 0, 28 * 44 * 104 * 104 / 6.0, 0};
+    Stresses stresses = slender(BasisChoice.CLEAR_WOOD, 1400, 610);
+    assertEquals(Double.MAX_VALUE, stresses.bending(CUT, pulled, Pad.blank()));
+    assertEquals(Double.MAX_VALUE, stresses.bending(CUT, pressed, Pad.blank()));
+    Stresses tooSlender =
+        new Stresses(
+            BasisChoice.CLEAR_WOOD,
+            13.1,
+            7.2,
+            9.6,
+            1.4,
+            9.6,
+            8300,
+            1,
+            1400,
+            610,
+            new Lateral(0.1, 1.4, true));
+    RecordingPad pad = Pad.recording();
+    assertEquals(Double.MAX_VALUE, tooSlender.bending(CUT, forces(1), pad));
+    assertTrue(
+        pad.working().lines().stream()
+            .anyMatch(l -> l instanceof Line.Remark r && r.text().contains("R_B is above 50")));
   }
 
   /** 1.5·√((2100/4576)² + (900/4576)²)/0.67 = 1.11778 MPa. */

@@ -63,7 +63,8 @@ final class ModelSection {
             + " by superposition and then analysed with feet free to lift.");
     out.add(
         "Sway includes the second-order effect of the weight that leans with the frame (table"
-            + " {table:racking}). Members in compression are checked for buckling.");
+            + " {table:racking}). Members in compression are checked for buckling, deep thin ones"
+            + " that are bent for lateral buckling.");
     return out;
   }
 
