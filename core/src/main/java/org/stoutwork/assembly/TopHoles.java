@@ -6,6 +6,7 @@ import org.stoutwork.analysis.model.PanelBuilder;
 import org.stoutwork.analysis.model.PanelSection;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.DogHoles;
+import org.stoutwork.section.PiercedStrip;
 
 /**
  * The dog holes of a top as its models see them. A strip of the grillage loses stiffness by the
@@ -53,7 +54,7 @@ final class TopHoles {
 
   /** By how much a strip b wide is more flexible for being pierced over a part of its length. */
   private static double more(double part, double hole, double b) {
-    return part * (b / Math.max(b - hole, LEAST_LEFT * b) - 1);
+    return new PiercedStrip(b, Math.min(hole, (1 - LEAST_LEFT) * b), part).added();
   }
 
   /** What is cut out of a strip along the bench, at its stations. */

@@ -1,57 +1,53 @@
 package org.stoutwork.section;
 
 /**
- * A strip of a top with rows of round holes through it, such as dog holes, bent along its length.
- * Every row lies across the strip; the rows follow one another at one pitch. Other than {@link
- * PiercedSection}, which looks at one section, this knows how often the section is pierced.
+ * A strip of a top with holes through it, such as dog holes, bent along its length. Other than
+ * {@link PiercedSection}, which looks at one section, this knows how often the section is pierced.
  *
  * @param width of the whole strip, mm, positive
- * @param holes in one row, side by side across the width; 0 for a strip without holes
- * @param diameter of a hole, mm, positive
- * @param pitch from row to row along the strip, mm, no less than the diameter
+ * @param taken width that the holes of one section take, mm, from 0 to below the whole
+ * @param part of the strip's length along which it is pierced, 0 to 1: diameter over pitch for
+ *     holes that follow one another
  */
-public record PiercedStrip(double width, int holes, double diameter, double pitch) {
+public record PiercedStrip(double width, double taken, double part) {
 
   /**
-   * @throws IllegalArgumentException if a size is not a positive number, the number of holes is
-   *     negative, the holes of a row leave nothing of the width, or rows run into each other
+   * @throws IllegalArgumentException if the width is not a positive number, the holes leave nothing
+   *     of it, or the part lies outside 0 to 1
    */
   public PiercedStrip {
-    if (!isSize(width) || !isSize(diameter) || !isSize(pitch) || holes < 0) {
-      throw new IllegalArgumentException(
-          ("a strip with holes needs a positive width, diameter and pitch and no fewer than 0 holes"
-                  + " in a row; given %s mm, %s mm, %s mm and %s")
-              .formatted(width, diameter, pitch, holes));
+    if (!(width > 0) || !Double.isFinite(width)) {
+      throw new IllegalArgumentException("a strip needs a positive width, not " + width + " mm");
     }
-    if (holes * diameter >= width) {
+    if (!(taken >= 0 && taken < width)) {
       throw new IllegalArgumentException(
-          "%s holes of %s mm leave nothing of a strip %s mm wide; take fewer or smaller ones"
-              .formatted(holes, diameter, width));
+          "holes that take %s mm of a strip %s mm wide leave nothing of it; take fewer or smaller"
+              .formatted(taken, width));
     }
-    if (pitch < diameter) {
+    if (!(part >= 0 && part <= 1)) {
       throw new IllegalArgumentException(
-          "rows of holes of %s mm run into each other at a pitch of %s mm; allowed: %s mm or more"
-              .formatted(diameter, pitch, diameter));
+          "holes run into each other where they take " + part + " of a length; 0 to 1 is allowed");
     }
   }
 
-  private static boolean isSize(double value) {
-    return value > 0 && Double.isFinite(value);
-  }
-
-  /** Width that a row of holes leaves, mm: B − n·d; above 0 and no more than the whole width. */
+  /** Width that the holes leave, mm: above 0 and no more than the whole width. */
   public double netWidth() {
-    return width - holes * diameter;
+    return width - taken;
   }
 
   /**
-   * Bending stiffness over that of the strip without holes: 1/(1 + (d/p)(B/b_net − 1)); above 0 and
-   * up to 1.
+   * By how much the strip is more flexible than whole, over its flexibility when whole:
+   * (d/p)(B/b_net − 1); 0 or more.
    *
-   * <p>Lengths d at the net width and p − d at the whole width follow one another, so that their
-   * curvatures are averaged (derived). Round holes are taken as square ones, which is careful.
+   * <p>Lengths at the net width and at the whole width follow one another, so that their curvatures
+   * are averaged (derived). Round holes are taken as square ones, which is careful.
    */
+  public double added() {
+    return part * (width / netWidth() - 1);
+  }
+
+  /** Bending stiffness over that of the strip without holes: above 0 and up to 1. */
   public double stiffnessRatio() {
-    return 1 / (1 + diameter / pitch * (width / netWidth() - 1));
+    return 1 / (1 + added());
   }
 }

@@ -120,7 +120,7 @@ final class TopBlocks {
   private static void holes(Worked w) {
     double b = w.in("B_mm");
     double h = w.in("h_mm");
-    PiercedStrip strip = new PiercedStrip(b, (int) w.in("n"), w.in("d_mm"), w.in("p_mm"));
+    PiercedStrip strip = new PiercedStrip(b, w.in("n") * w.in("d_mm"), w.in("d_mm") / w.in("p_mm"));
     double whole = w.in("E_MPa") * new Rectangle(b, h).secondMoment();
     w.put("b_net", strip.netWidth())
         .put(
