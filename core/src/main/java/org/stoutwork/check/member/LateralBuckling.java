@@ -70,14 +70,16 @@ public final class LateralBuckling {
 
   private static final Formula EUROPEAN_MIDDLE =
       Formula.define("k_{crit}")
-          .meaning("part of the bending strength that lateral buckling leaves, λ_{rel,m} up to 1.4")
+          .meaning(
+              "part of the bending strength that lateral buckling leaves, slenderness up to 1.4")
           .where("λ_{rel,m}", "relative slenderness", Unit.ONE)
           .as("1.56 - 0.75*λ_{rel,m}")
           .source(EC5_FACTOR);
 
   private static final Formula EUROPEAN_SLENDER =
       Formula.define("k_{crit}")
-          .meaning("part of the bending strength that lateral buckling leaves, λ_{rel,m} above 1.4")
+          .meaning(
+              "part of the bending strength that lateral buckling leaves, slenderness above 1.4")
           .where("λ_{rel,m}", "relative slenderness", Unit.ONE)
           .as("1/λ_{rel,m}^2")
           .source(EC5_FACTOR);

@@ -56,26 +56,33 @@ final class LateralOfParts {
   }
 
   private Lateral of(Part part, Rectangle r, DurationClass duration, double fm, Pad pad) {
-    Strengths strengths = inquiry.strengths();
+    return inquiry.bench().basis() == BasisChoice.CLEAR_WOOD
+        ? american(part, r, duration, fm, pad)
+        : european(part, r, duration, pad);
+  }
+
+  private Lateral american(Part part, Rectangle r, DurationClass duration, double fm, Pad pad) {
     double e05 = value(part, duration, DesignQuantity.MODULUS_LOW, pad);
-    double h = Math.max(r.b(), r.h());
-    if (inquiry.bench().basis() == BasisChoice.CLEAR_WOOD) {
-      double length = LateralBuckling.americanLength(pad, part.length(), h);
-      return LateralBuckling.american(pad, r, length, Column.minimum(pad, e05), fm);
-    }
+    double length = LateralBuckling.americanLength(pad, part.length(), Math.max(r.b(), r.h()));
+    return LateralBuckling.american(pad, r, length, Column.minimum(pad, e05), fm);
+  }
+
+  private Lateral european(Part part, Rectangle r, DurationClass duration, Pad pad) {
+    Strengths strengths = inquiry.strengths();
     OptionalDouble fmk = strengths.characteristicBending(part.wood());
     if (fmk.isEmpty()) {
       return Lateral.NONE;
     }
+    boolean softwood = strengths.isSolidSoftwood(part.wood());
+    // The lines of the shear modulus hold those of the modulus; softwood does not ask it.
+    Pad ofModulus = softwood ? pad : Pad.blank();
+    Pad ofShear = softwood ? Pad.blank() : pad;
+    double e05 = value(part, duration, DesignQuantity.MODULUS_LOW, ofModulus);
+    double g05 = value(part, duration, DesignQuantity.SHEAR_MODULUS_LOW, ofShear);
     boolean onEdge = part.kind() != PartKind.LEG;
-    return LateralBuckling.european(
-        pad,
-        r,
-        LateralBuckling.europeanLength(pad, part.length(), h, onEdge),
-        strengths.isSolidSoftwood(part.wood()),
-        fmk.getAsDouble(),
-        e05,
-        value(part, duration, DesignQuantity.SHEAR_MODULUS_LOW, pad));
+    double h = Math.max(r.b(), r.h());
+    double length = LateralBuckling.europeanLength(pad, part.length(), h, onEdge);
+    return LateralBuckling.european(pad, r, length, softwood, fmk.getAsDouble(), e05, g05);
   }
 
   private double value(Part part, DurationClass duration, DesignQuantity what, Pad pad) {
