@@ -82,11 +82,11 @@ public final class Writing {
   }
 
   /**
-   * A number beside a limit from which on it does: two decimals, or up to four where fewer would
-   * put it on the other side of the limit.
+   * A number that is held against a limit: two decimals, or up to four where fewer would put it on
+   * the other side of the limit.
    *
    * @param value to be written
-   * @param limit at and above which it does
+   * @param limit that it reaches or does not
    */
   public static String onItsSide(double value, double limit) {
     for (int decimals = 2; decimals <= 4; decimals++) {

@@ -32,7 +32,10 @@ final class Answers {
 
   /** Notes a fault, saying so where the value at fault is a default. */
   void fault(String key, String given, String allowed) {
-    boolean byDefault = defaults.stream().anyMatch(d -> d.key().equals(key));
+    // The places of end frames that nobody described are noted once, for all of them.
+    String ofAll = key.replaceFirst("^endFrames\\[\\d+]", "endFrames");
+    boolean byDefault =
+        defaults.stream().anyMatch(d -> d.key().equals(key) || d.key().equals(ofAll));
     faults.add(BenchFault.of(key, byDefault ? given + " by default" : given, allowed));
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.stoutwork.quantity.Writing;
 import org.stoutwork.report.units.Amounts;
 import org.stoutwork.report.units.UnitSystem;
 import org.stoutwork.result.AdviceLine;
@@ -94,11 +95,7 @@ final class CheckSummary {
     return use.largest() - use.smallest() < 0.005
         ? ""
         : ", joints at their mean; %s to %s of it over the range of their stiffness"
-            .formatted(two(use.smallest()), two(use.largest()));
-  }
-
-  private static String two(double value) {
-    return Utilisation.shown(value);
+            .formatted(Utilisation.shown(use.smallest()), Utilisation.shown(use.largest()));
   }
 
   private void list(Verdict verdict, String heading) {
@@ -131,7 +128,7 @@ final class CheckSummary {
         .map(
             r ->
                 "; %s with stiff joints, %s with soft"
-                    .formatted(two(r.smallest()), two(r.largest())))
+                    .formatted(Utilisation.shown(r.smallest()), Utilisation.shown(r.largest())))
         .orElse("");
   }
 
@@ -228,7 +225,7 @@ final class CheckSummary {
                 amounts.inWords(line.words()));
     String effect =
         line.ratio()
-            .map(ratio -> "; followed: %s × %s".formatted(line.effect(), two(ratio)))
+            .map(r -> "; followed: %s × %s".formatted(line.effect(), Writing.fixed(r, 2)))
             .orElse("");
     return full ? here + effect : here;
   }

@@ -131,13 +131,7 @@ public final class BenchViews {
     Set<String> named = marksOf(Box.Kind.TOP, Box.Kind.LEG, Box.Kind.STRETCHER);
     named.addAll(machines());
     v.letters(parts.boxes(), named);
-    DimensionRows below = v.below();
-    List<Double> chain = new ArrayList<>(List.of(0.0));
-    bench.endFrames().forEach(f -> chain.add(f.at().mm()));
     double length = bench.top().length().mm();
-    chain.add(length);
-    chain(v, below, chain);
-    below.add(v.at(0, 0), v.at(length, 0), amounts.bareLength(length), 1);
     double height = bench.height().mm();
     DimensionRows left = v.left();
     Set<List<Double>> depths = new LinkedHashSet<>();
@@ -156,7 +150,14 @@ public final class BenchViews {
     }
     double last = bench.endFrames().get(bench.endFrames().size() - 1).at().mm();
     heights(v, right, levels, last);
-    return v.add(below).add(left).add(right).titled();
+    v.add(left).add(right);
+    List<Double> chain = new ArrayList<>(List.of(0.0));
+    bench.endFrames().forEach(f -> chain.add(f.at().mm()));
+    chain.add(length);
+    DimensionRows below = v.below();
+    chain(v, below, chain);
+    below.add(v.at(0, 0), v.at(length, 0), amounts.bareLength(length), 1);
+    return v.add(below).titled();
   }
 
   /** Machines have their place in the front view, jaws of vises in the plan. */
@@ -202,6 +203,17 @@ public final class BenchViews {
     v.letters(parts.boxes(), marksOf(Box.Kind.RAIL, Box.Kind.FOOT));
     EndFrame frame = bench.endFrames().get(0);
     double width = bench.top().width().mm();
+    DimensionRows left = v.left();
+    Set<Double> levels = new TreeSet<>();
+    levels.add(frame.topRail().centreAt().mm());
+    frame.bottomRail().ifPresent(r -> levels.add(r.centreAt().mm()));
+    heights(v, left, levels, Layout.backLegY(bench, frame));
+    DimensionRows right = v.right();
+    Set<List<Double>> depths = new LinkedHashSet<>();
+    depths.add(List.of(frame.topRail().centreAt().mm(), frame.topRail().depth().mm()));
+    frame.bottomRail().ifPresent(r -> depths.add(List.of(r.centreAt().mm(), r.depth().mm())));
+    depths(v, right, depths, Layout.frontLegY(frame));
+    v.add(left).add(right);
     DimensionRows below = v.below();
     chain(v, below, List.of(0.0, Layout.frontLegY(frame), Layout.backLegY(bench, frame), width));
     double front = frame.frontInset().mm();
@@ -217,17 +229,7 @@ public final class BenchViews {
               double b = Layout.standBack(bench, frame);
               below.add(v.at(a, 0), v.at(b, 0), amounts.bareLength(b - a), 2);
             });
-    DimensionRows left = v.left();
-    Set<Double> levels = new TreeSet<>();
-    levels.add(frame.topRail().centreAt().mm());
-    frame.bottomRail().ifPresent(r -> levels.add(r.centreAt().mm()));
-    heights(v, left, levels, Layout.backLegY(bench, frame));
-    DimensionRows right = v.right();
-    Set<List<Double>> depths = new LinkedHashSet<>();
-    depths.add(List.of(frame.topRail().centreAt().mm(), frame.topRail().depth().mm()));
-    frame.bottomRail().ifPresent(r -> depths.add(List.of(r.centreAt().mm(), r.depth().mm())));
-    depths(v, right, depths, Layout.frontLegY(frame));
-    return v.add(below).add(left).add(right).titled();
+    return v.add(below).titled();
   }
 
   private List<Mark> plan(double scale) {

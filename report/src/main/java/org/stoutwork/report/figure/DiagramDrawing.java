@@ -104,10 +104,10 @@ public final class DiagramDrawing {
     DiagramLabels labels = new DiagramLabels(curve, axis, measure, new Bounds(0, 0, width, height));
     Set<Station> named = new LinkedHashSet<>();
     named.add(extreme(value, v -> Math.abs(v)));
-    named.add(diagram.stations().get(0));
-    named.add(diagram.stations().get(diagram.stations().size() - 1));
     named.add(extreme(value, v -> v));
     named.add(extreme(value, v -> -v));
+    named.add(diagram.stations().get(0));
+    named.add(diagram.stations().get(diagram.stations().size() - 1));
     for (Station s : named) {
       double v = down * value.applyAsDouble(s);
       labels.put(new Point(x(s), axis + v / scale), v > 0, text(value.applyAsDouble(s), unit));
