@@ -82,7 +82,7 @@ final class BoltsMeeting {
             stretcher.thickness().mm(),
             frame.leg().along().mm(),
             frame.leg().across().mm());
-    double bottom = stretcher.centreAt().mm() - stretcher.endDepthMm() / 2;
+    double bottom = stretcher.endCentreMm() - stretcher.endDepthMm() / 2;
     for (Axis own : axes(stretcher.name(), stretcher.joint().joint(), members, bottom)) {
       for (Axis other : across) {
         double apart = Math.abs(own.height() - other.height());
