@@ -186,7 +186,9 @@ final class StretcherAssembly {
             members,
             stretcher.wood(),
             rail.wood(),
-            Joiner.Reach.BOTH_WAYS);
+            Joiner.Reach.BOTH_WAYS,
+            List.of(),
+            inTheMiddle(frame));
       }
       Joint.Members members =
           new Joint.Members(depth, thickness, frame.leg().along().mm(), frame.leg().across().mm());
@@ -197,7 +199,14 @@ final class StretcherAssembly {
           stretcher.wood(),
           frame.leg().wood(),
           Joiner.Reach.of(frames.bench, frame, endZ, depth),
-          new CrossBores(frames.bench, frame).ofStretcher(stretcher));
+          new CrossBores(frames.bench, frame).ofStretcher(stretcher),
+          inTheMiddle(frame));
+    }
+
+    /** Whether the stretcher of another bay meets this frame from its other side. */
+    private boolean inTheMiddle(EndFrame frame) {
+      List<EndFrame> all = frames.bench.endFrames();
+      return !frame.equals(all.get(0)) && !frame.equals(all.get(all.size() - 1));
     }
 
     private void place(Joiner joiner, EndFrame frame, Piece piece, boolean atStart) {

@@ -113,8 +113,14 @@ final class BridleCapacity {
     new PegCapacity(
             with,
             pegged,
-            new PegCapacity.Tenon(
-                m.railDepth(), joint.thickness(), joint.count(), m.postDepth(), joint.cheek(m), 0))
+            new PeggedTenon(
+                m.railDepth(),
+                0,
+                joint.thickness(),
+                joint.count(),
+                m.postDepth(),
+                joint.cheek(m),
+                0))
         .all();
   }
 

@@ -26,26 +26,13 @@ import org.stoutwork.working.Pad;
  * Pegs through a tenon or a bridle's tongue. Glue and pegs are not added, for they differ in give:
  * in a glued joint the pegs are a reserve and only their holes and places are judged.
  */
-record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
+record PegCapacity(Case with, Fit.Pegged fit, PeggedTenon tenon) {
 
   /** Coefficient of variation of peg wood in bending. */
   private static final double PEG_COV = 0.16;
 
   /** Coefficient of variation of peg cross-shear, judgement. */
   private static final double SHEAR_COV = 0.2;
-
-  /**
-   * The pegged tenon, mm.
-   *
-   * @param height h
-   * @param thickness t of one
-   * @param count of tenons
-   * @param length l in the post
-   * @param cheek c
-   * @param shoulder on the pressed side
-   */
-  record Tenon(
-      double height, double thickness, int count, double length, double cheek, double shoulder) {}
 
   private static final Formula ALL =
       Formula.define("F")
@@ -212,7 +199,7 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
   }
 
   private double behind() {
-    return tenon.length() - fit.fromShoulder();
+    return tenon.behind(fit, with.setting().crossed());
   }
 
   private void relish() {
@@ -261,7 +248,7 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
                     pad,
                     with.rail().fT0(),
                     tenon.height(),
-                    Math.min(tenon.height(), fit.pegs() * fit.peg().diameter()),
+                    tenon.holes(fit, with.setting().crossed()),
                     tenon.thickness() * tenon.count()));
   }
 

@@ -76,9 +76,10 @@ final class TenonCapacity {
     return new TenonGlue(joint, with, shoulderPressed());
   }
 
-  private PegCapacity.Tenon peggedTenon() {
-    return new PegCapacity.Tenon(
+  private PeggedTenon peggedTenon() {
+    return new PeggedTenon(
         joint.height(),
+        joint.shoulderBelow(),
         joint.thickness(),
         joint.count(),
         length,
