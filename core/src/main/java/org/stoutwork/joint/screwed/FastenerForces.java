@@ -10,5 +10,5 @@ public sealed interface FastenerForces permits RowForces, LapForces, ButtForces,
   double pullOfOne(Pad pad, StrengthFamily family);
 
   /** Shear of the most used fastener, N. */
-  double shearOfOne(Pad pad, StrengthFamily family, double diameter);
+  double shearOfOne(Pad pad, StrengthFamily family, Fastening fastening);
 }

@@ -59,7 +59,7 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
   }
 
   private void rules(Limits limits) {
-    double d = bentDiameter();
+    double d = fastening.effectiveDiameter();
     limits.rule(
         "reach of the nail",
         "nail",
@@ -89,7 +89,7 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
       pad.remark("No smooth nail is counted that is pulled from end grain.");
       return 0;
     }
-    double d = bentDiameter();
+    double d = fastening.effectiveDiameter();
     double reach = fastening.reach();
     return family instanceof StrengthFamily.Allowable a
         ? ScrewWithdrawal.nail(pad, fastening.point().gravity(), d, reach, a.loadDuration())
@@ -104,12 +104,8 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
         pad,
         family instanceof StrengthFamily.Allowable
             ? Heads.pullThroughAllowable(pad, wood.gravity(), head, thickness)
-            : NailWithdrawal.head(pad, bentDiameter(), head, thickness, wood.density()));
-  }
-
-  @Override
-  double bentDiameter() {
-    return fastening.nail().diameter();
+            : NailWithdrawal.head(
+                pad, fastening.effectiveDiameter(), head, thickness, wood.density()));
   }
 
   @Override
@@ -130,7 +126,7 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
   @Override
   double bearing(Pad pad, TimberStrength wood, double degrees) {
     return fastening.drilled()
-        ? Embedment.along(pad, bentDiameter(), wood.density())
-        : Embedment.driven(pad, bentDiameter(), wood.density());
+        ? Embedment.along(pad, fastening.effectiveDiameter(), wood.density())
+        : Embedment.driven(pad, fastening.effectiveDiameter(), wood.density());
   }
 }
