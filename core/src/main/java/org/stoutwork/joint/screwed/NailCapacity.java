@@ -31,6 +31,11 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
           .fitted("max(7*d, (13*d - 30)*ρ_k/400)")
           .source(Documents.ec5("8.3.1.2(6) (8.18)"));
 
+  private static final Formula TOGETHER_EC5 = together(Documents.ec5("8.3.3 (8.27), smooth nails"));
+
+  private static final Formula TOGETHER_NDS =
+      together(Documents.nds("12.4.2, its angle formula written out"));
+
   private NailCapacity(
       Nailing nailing, StrengthFamily family, FastenerForces forces, List<Seat> head) {
     super(nailing, family, forces, head, List.of());
@@ -53,6 +58,9 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
     limits.strength("nail pulling out", "nail", Unit.N, c::pull, c::withdrawal);
     limits.strength("nail head pulling through", "nail", Unit.N, c::pull, c::through);
     limits.strength("nail yielding across", "nail", Unit.N, c::shear, c::lateral);
+    if (c.pull(Pad.blank()) > 0) {
+      limits.strength("pull and shear of the nail together", "nail", Unit.ONE, c::together, p -> 1);
+    }
     c.rules(limits);
     c.seats(limits);
     return limits.list();
@@ -94,6 +102,30 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
     return family instanceof StrengthFamily.Allowable a
         ? ScrewWithdrawal.nail(pad, fastening.point().gravity(), d, reach, a.loadDuration())
         : design(pad, NailWithdrawal.point(pad, d, reach, fastening.point().density()));
+  }
+
+  /** Smooth nails add straight by both codes. */
+  private double together(Pad pad) {
+    double pull = pull(pad);
+    double shear = shear(pad);
+    double along = Math.min(withdrawal(pad), through(pad));
+    return pad.take(
+        family instanceof StrengthFamily.Allowable ? TOGETHER_NDS : TOGETHER_EC5,
+        pull,
+        along,
+        shear,
+        lateral(pad));
+  }
+
+  private static Formula together(Source source) {
+    return Formula.define("u")
+        .meaning("pull and shear together, added straight")
+        .where("F_ax", "pull", Unit.N)
+        .where("F_{ax,R}", "pull-out capacity", Unit.N)
+        .where("F_v", "shear", Unit.N)
+        .where("F_{v,R}", "shear capacity", Unit.N)
+        .as("F_ax/F_{ax,R} + F_v/F_{v,R}")
+        .source(source);
   }
 
   private double through(Pad pad) {
