@@ -92,7 +92,7 @@ class CrossedPanelsByHandTest {
   @Test
   void a_glued_bridle_is_judged_by_tongue_and_cheeks_within_the_joint() {
     Joint bridle = new Bridle(15, 1, true, new Fit.Glued());
-    JointForces forces = JointForces.inPlane(0, 9e4);
+    JointForces forces = new JointForces(0, 0, 0, 9e4, 0, 0);
     JointLimit sheared = limit(bridle, forces, TONGUE_SHEARED);
     // Rail 120 deep, shear strength 2.6 MPa, a third of the width lost to cracks.
     assertEquals(2.6 * 0.67 * 15 * 120 / 1.5, sheared.capacity(), 1e-9);
@@ -110,7 +110,7 @@ class CrossedPanelsByHandTest {
   @Test
   void the_cheek_between_two_tongues_counts_half_for_each_of_its_faces() {
     Joint bridle = new Bridle(10, 2, false, new Fit.Glued());
-    JointForces forces = JointForces.inPlane(0, 9e4);
+    JointForces forces = new JointForces(0, 0, 0, 9e4, 0, 0);
     JointLimit split = limit(bridle, forces, CHEEKS_SPLIT);
     // Slots and what stands between take 30 of 56: outer cheeks 13, the inner one 10, 5 a face.
     double whole = limit(new Bridle(36, 1, false, new Fit.Glued()), forces, CHEEKS_SPLIT).demand();
@@ -127,7 +127,7 @@ class CrossedPanelsByHandTest {
           panels++;
           assertEquals(
               one.utilisation(),
-              limit(joint, JointForces.inPlane(0, -8e4), one.failure()).utilisation());
+              limit(joint, new JointForces(0, 0, 0, -8e4, 0, 0), one.failure()).utilisation());
         }
       }
       assertEquals(4, panels, joint.title());
@@ -139,7 +139,7 @@ class CrossedPanelsByHandTest {
         joint,
         Samples.setting(),
         Samples.strength(Samples.PARTIAL),
-        JointForces.inPlane(0, moment),
+        new JointForces(0, 0, 0, moment, 0, 0),
         false);
   }
 

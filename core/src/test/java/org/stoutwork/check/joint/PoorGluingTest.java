@@ -50,7 +50,7 @@ class PoorGluingTest {
             Samples.tenon(new Fit.Glued()),
             Samples.setting(),
             strength,
-            JointForces.pull(500),
+            new JointForces(500, 0, 0, 0, 0, 0),
             false)
         .stream()
         .filter(limit -> limit.failure().equals("withdrawal of the glued cheeks"))

@@ -94,12 +94,12 @@ final class SeriesPrediction {
 
   private static double moment(Joint joint, SeriesRow row, String failure) {
     double moment = row.in("sense").equals("-") ? -1e5 : 1e5;
-    return capacity(joint, row, JointForces.inPlane(0, moment), failure) / 1000;
+    return capacity(joint, row, new JointForces(0, 0, 0, moment, 0, 0), failure) / 1000;
   }
 
   /** The least of glue line, tongue and cheeks. */
   private static double bridleMoment(SeriesRow row) {
-    JointForces forces = JointForces.inPlane(0, row.in("sense").equals("-") ? -1e5 : 1e5);
+    JointForces forces = new JointForces(0, 0, 0, row.in("sense").equals("-") ? -1e5 : 1e5, 0, 0);
     TimberStrength rail = means(row, "rail_wood");
     JointStrength with = new JointStrength(rail, means(row, "post_wood"), MEANS, false);
     JointSetting setting = JointSetting.square(row.members(), ELASTIC, ELASTIC);
@@ -133,7 +133,10 @@ final class SeriesPrediction {
 
   private static double pull(SeriesRow row) {
     return capacity(
-        tenon(row, glued()), row, JointForces.pull(1000), "withdrawal of the glued cheeks");
+        tenon(row, glued()),
+        row,
+        new JointForces(1000, 0, 0, 0, 0, 0),
+        "withdrawal of the glued cheeks");
   }
 
   private static double capacity(Joint joint, SeriesRow row, JointForces forces, String failure) {
