@@ -27,7 +27,8 @@ final class RoomArrows {
       wood.surface        : source, table, wood
       wood.catalogue      : quantity, source, table, wood
       wood.design         : quantity, source, table, working, wood, wood.time, wood.moisture,
-                            wood.direction, wood.grade, wood.scatter, wood.catalogue
+                            wood.direction, wood.grade, wood.scatter, wood.surface,
+                            wood.catalogue
       section             :
 
       analysis.model      :

@@ -3,6 +3,7 @@ package org.stoutwork.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import java.util.function.DoubleUnaryOperator;
 import org.stoutwork.analysis.model.CrossSection;
 import org.stoutwork.analysis.model.FrameModelBuilder;
 import org.stoutwork.analysis.model.MemberEnd;
@@ -50,20 +51,28 @@ final class Chain {
 
   /** Joins the stops by members of one section, the first and last end as given. */
   List<Piece> through(List<Stop> stops, double startsAt, MemberEnd start, MemberEnd end) {
-    return through(stops, startsAt, start, end, at -> section);
+    return through(stops, startsAt, start, end, at -> section, at -> 0);
   }
 
-  /** Joins the stops by members whose section is that in the middle of their length. */
+  /**
+   * Joins the stops by members whose section is that in the middle of their length.
+   *
+   * @param liftAt how far the axis of a member lies above the line of the stops between the first
+   *     and the last, mm
+   */
   List<Piece> through(
       List<Stop> stops,
       double startsAt,
       MemberEnd start,
       MemberEnd end,
-      DoubleFunction<Rectangle> sectionAt) {
+      DoubleFunction<Rectangle> sectionAt,
+      DoubleUnaryOperator liftAt) {
     for (int i = 0; i + 1 < stops.size(); i++) {
       boolean first = i == 0;
       boolean last = i + 2 == stops.size();
-      Rectangle own = sectionAt.apply((stops.get(i).at() + stops.get(i + 1).at()) / 2);
+      double middle = (stops.get(i).at() + stops.get(i + 1).at()) / 2;
+      Rectangle own = sectionAt.apply(middle);
+      MemberEnd between = MemberEnd.RIGID.offset(0, 0, liftAt.applyAsDouble(middle));
       String name = stops.size() == 2 ? part : part + ", length " + (i + 1);
       model.member(
           name,
@@ -72,8 +81,8 @@ final class Chain {
           sectionName(own),
           part,
           0,
-          first ? start : MemberEnd.RIGID,
-          last ? end : MemberEnd.RIGID);
+          first ? start : between,
+          last ? end : between);
       pieces.add(new Piece(name, first ? 0 : stops.get(i).at() - startsAt, own));
     }
     return pieces;

@@ -34,7 +34,7 @@ final class CrossBores {
     List<CrossBore> out = new ArrayList<>();
     for (Stretcher s : bench.stretchers()) {
       if (s.line() == side) {
-        double bottom = s.centreAt().mm() - s.endDepthMm() / 2 - low;
+        double bottom = s.endCentreMm() - s.endDepthMm() / 2 - low;
         Joint.Members members =
             new Joint.Members(s.endDepthMm(), s.thickness().mm(), along, across);
         out.addAll(bores(s.joint().joint(), members, bottom, across / 2));
@@ -45,7 +45,7 @@ final class CrossBores {
 
   /** What crosses a stretcher in the leg on its line. */
   List<CrossBore> ofStretcher(Stretcher stretcher) {
-    double low = stretcher.centreAt().mm() - stretcher.endDepthMm() / 2;
+    double low = stretcher.endCentreMm() - stretcher.endDepthMm() / 2;
     double along = frame.leg().along().mm();
     double across = frame.leg().across().mm();
     List<Rail> rails = new ArrayList<>();

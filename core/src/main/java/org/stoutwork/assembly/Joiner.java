@@ -50,6 +50,21 @@ final class Joiner {
       String postWood,
       Reach post,
       List<CrossBore> crossed) {
+    this(frames, joint, members, railWood, postWood, post, crossed, false);
+  }
+
+  /**
+   * @param bothWays whether a like piece meets the post from its other face
+   */
+  Joiner(
+      FrameAssembly frames,
+      BenchJoint joint,
+      Joint.Members members,
+      String railWood,
+      String postWood,
+      Reach post,
+      List<CrossBore> crossed,
+      boolean bothWays) {
     this.frames = frames;
     this.joint = joint;
     this.holes = TenonHole.all(joint.joint(), members);
@@ -57,7 +72,8 @@ final class Joiner {
     this.setting =
         setting(members, railWood, postWood, post)
             .crossedBy(crossed)
-            .leftProud(Math.max(0, -post.above()));
+            .leftProud(Math.max(0, -post.above()))
+            .withRod(bothWays);
     this.stiffness = closing(stiffness(joint, setting, Pad.blank()));
   }
 

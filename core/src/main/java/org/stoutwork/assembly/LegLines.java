@@ -37,7 +37,7 @@ record LegLines(String name, double x, double y, TreeMap<Double, String> levels)
     }
     for (Stretcher stretcher : bench.stretchers()) {
       if (stretcher.line() == side) {
-        leg.level(stretcher.centreAt().mm());
+        leg.level(stretcher.endCentreMm());
       }
     }
     return leg;

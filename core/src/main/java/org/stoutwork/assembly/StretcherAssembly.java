@@ -46,6 +46,7 @@ final class StretcherAssembly {
     private final int bay;
     private final String name;
     private final double z;
+    private final double endZ;
 
     InBay(Stretcher stretcher, int bay) {
       this.stretcher = stretcher;
@@ -54,6 +55,7 @@ final class StretcherAssembly {
       this.right = frames.bench.endFrames().get(bay + 1);
       this.name = nameOf(stretcher, bay);
       this.z = stretcher.centreAt().mm();
+      this.endZ = stretcher.endCentreMm();
     }
 
     void build() {
@@ -74,9 +76,10 @@ final class StretcherAssembly {
               .through(
                   stops,
                   from,
-                  atLeft.level(new Vec3(armLeft, 0, 0)),
-                  atRight.level(new Vec3(-armRight, 0, 0)),
-                  at -> sectionAt(at, from, to));
+                  atLeft.level(new Vec3(armLeft, 0, rise(left))),
+                  atRight.level(new Vec3(-armRight, 0, rise(right))),
+                  at -> sectionAt(at, from, to),
+                  at -> deepened(at, from, to) ? endZ - z : 0);
       place(atLeft, left, pieces.get(0), true);
       place(atRight, right, pieces.get(pieces.size() - 1), false);
       atLeft.boreEnd(name, 0);
@@ -91,11 +94,21 @@ final class StretcherAssembly {
 
     /** The section in the middle of a length: deeper where a piece is glued on. */
     private Rectangle sectionAt(double at, double from, double to) {
+      return section(deepened(at, from, to) ? stretcher.endDepthMm() : stretcher.depth().mm());
+    }
+
+    private boolean deepened(double at, double from, double to) {
       return stretcher
           .extension()
           .filter(e -> at - from < e.length().mm() || to - at < e.length().mm())
-          .map(e -> section(e.depth().mm()))
-          .orElse(section(stretcher.depth().mm()));
+          .isPresent();
+    }
+
+    /** How far its end lies above the node that it meets: a rail has its own middle. */
+    private double rise(EndFrame frame) {
+      return stretcher.line() == StretcherLine.MIDDLE
+          ? endZ - Layout.railNear(frame, z).centreAt().mm()
+          : 0;
     }
 
     private List<Chain.Stop> stops(double from, double to) {
@@ -150,7 +163,7 @@ final class StretcherAssembly {
 
     private String endNode(EndFrame frame, int index) {
       if (stretcher.line() != StretcherLine.MIDDLE) {
-        return frames.leg(stretcher.line(), index).level(z);
+        return frames.leg(stretcher.line(), index).level(endZ);
       }
       return Rails.node(railName(frame), frames.bench.top().width().mm() / 2);
     }
@@ -173,7 +186,9 @@ final class StretcherAssembly {
             members,
             stretcher.wood(),
             rail.wood(),
-            Joiner.Reach.BOTH_WAYS);
+            Joiner.Reach.BOTH_WAYS,
+            List.of(),
+            inTheMiddle(frame));
       }
       Joint.Members members =
           new Joint.Members(depth, thickness, frame.leg().along().mm(), frame.leg().across().mm());
@@ -183,8 +198,15 @@ final class StretcherAssembly {
           members,
           stretcher.wood(),
           frame.leg().wood(),
-          Joiner.Reach.of(frames.bench, frame, z, depth),
-          new CrossBores(frames.bench, frame).ofStretcher(stretcher));
+          Joiner.Reach.of(frames.bench, frame, endZ, depth),
+          new CrossBores(frames.bench, frame).ofStretcher(stretcher),
+          inTheMiddle(frame));
+    }
+
+    /** Whether the stretcher of another bay meets this frame from its other side. */
+    private boolean inTheMiddle(EndFrame frame) {
+      List<EndFrame> all = frames.bench.endFrames();
+      return !frame.equals(all.get(0)) && !frame.equals(all.get(all.size() - 1));
     }
 
     private void place(Joiner joiner, EndFrame frame, Piece piece, boolean atStart) {
@@ -194,13 +216,13 @@ final class StretcherAssembly {
         double front = Layout.frontLegY(frame) + frame.leg().across().mm() / 2;
         joiner.spot(PartKind.STRETCHER, name, railName(frame), piece.member(), atStart);
         double at = frames.bench.top().width().mm() / 2 - front;
-        double lift = z - Layout.railNear(frame, z).centreAt().mm();
+        double lift = endZ - Layout.railNear(frame, z).centreAt().mm();
         joiner.mortiseThroughRail(railName(frame), at, sign, lift);
         return;
       }
       LegLines leg = frames.leg(stretcher.line(), index);
       joiner.spot(PartKind.STRETCHER, name, leg.name(), piece.member(), atStart);
-      joiner.mortiseAlong(leg.name(), z - Layout.legBottom(frame), sign);
+      joiner.mortiseAlong(leg.name(), endZ - Layout.legBottom(frame), sign);
     }
   }
 }

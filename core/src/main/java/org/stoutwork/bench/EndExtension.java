@@ -7,5 +7,6 @@ import org.stoutwork.quantity.Length;
  *
  * @param depth of the stretcher with the piece, up and down
  * @param length of the piece along the stretcher
+ * @param edge of the stretcher that it is glued to
  */
-public record EndExtension(Length depth, Length length) {}
+public record EndExtension(Length depth, Length length, GluedEdge edge) {}

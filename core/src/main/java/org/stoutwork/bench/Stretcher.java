@@ -32,4 +32,22 @@ public record Stretcher(
   public double endDepthMm() {
     return extension.map(e -> e.depth().mm()).orElse(depth.mm());
   }
+
+  /** Height of the middle of its ends above the floor, mm: moved by a piece on one edge. */
+  public double endCentreMm() {
+    double half = (endDepthMm() - depth.mm()) / 2;
+    return extension
+        .map(e -> centreAt.mm() + (e.edge() == GluedEdge.BELOW ? -half : half))
+        .orElse(centreAt.mm());
+  }
+
+  /** Height of its lower edge above the floor, that of a piece glued on below included, mm. */
+  public double lowestMm() {
+    return Math.min(centreAt.mm() - depth.mm() / 2, endCentreMm() - endDepthMm() / 2);
+  }
+
+  /** Height of its upper edge above the floor, that of a piece glued on above included, mm. */
+  public double highestMm() {
+    return Math.max(centreAt.mm() + depth.mm() / 2, endCentreMm() + endDepthMm() / 2);
+  }
 }

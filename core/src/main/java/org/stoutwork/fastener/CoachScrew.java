@@ -54,6 +54,11 @@ public record CoachScrew(
   }
 
   @Override
+  public double smooth() {
+    return length - thread - tip;
+  }
+
+  @Override
   public double across() {
     return washer.outer();
   }

@@ -15,6 +15,9 @@ public sealed interface Screw extends Fastener permits CoachScrew, WoodScrew {
   /** Length of the tip, which holds nothing, mm. */
   double tip();
 
+  /** Length of smooth shank under the head, mm. */
+  double smooth();
+
   /** Diameter of what presses on the wood under the head: the head itself or its washer, mm. */
   double across();
 

@@ -56,6 +56,11 @@ public record WoodScrew(
   }
 
   @Override
+  public double smooth() {
+    return length - thread;
+  }
+
+  @Override
   public double across() {
     return head;
   }

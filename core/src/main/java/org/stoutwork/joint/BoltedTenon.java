@@ -103,9 +103,13 @@ public record BoltedTenon(
         .toList();
   }
 
-  /** Length of bolt between washer and nut, mm. */
-  public double gripLength(Members members) {
-    return members.postDepth() + nut.fromEnd();
+  /**
+   * Length of bolt between washer and nut, mm.
+   *
+   * @param rod whether it runs on to a nut in a like rail on the other face of the post
+   */
+  public double gripLength(Members members, boolean rod) {
+    return members.postDepth() + (rod ? 2 : 1) * nut.fromEnd();
   }
 
   @Override

@@ -220,7 +220,7 @@ public final class BenchCheck {
         listing.joints(),
         portraits.shapes(checks),
         portraits.diagrams(checks),
-        Cautions.of(bench, checks, kg, kDef),
+        Cautions.of(bench, checks, kg, kDef, GlueClimate.woodsThatGluePoorly(inquiry)),
         inquiry.selfCheck(),
         listing.advice());
   }

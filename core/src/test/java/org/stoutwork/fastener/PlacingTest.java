@@ -19,14 +19,14 @@ class PlacingTest {
 
   @Test
   void slender_screws_sit_as_nails_and_stout_ones_as_bolts() {
-    Distances drilled = Distances.screw(4.5, 90, 530, true);
+    Distances drilled = Distances.screw(4.5, 4.5, 90, 530, true);
     assertEquals(4.5 * 5, drilled.edge(), 1e-9);
     assertEquals(4.5 * 3, drilled.freeEdge(), 1e-9);
     assertEquals(4.5 * 4, drilled.acrossGrain(), 1e-9);
-    assertEquals(5.5 * 7, Distances.screw(5.5, 90, 530, true).edge(), 1e-9);
-    assertEquals(5.5 * 12, Distances.screw(5.5, 0, 530, true).end(), 1e-9);
-    assertEquals(8 * 4, Distances.screw(8, 90, 530, true).edge(), 1e-9);
-    assertEquals(80, Distances.screw(8, 90, 530, true).end(), 1e-9);
+    assertEquals(5.5 * 7, Distances.screw(5.5, 5.5, 90, 530, true).edge(), 1e-9);
+    assertEquals(5.5 * 12, Distances.screw(5.5, 5.5, 0, 530, true).end(), 1e-9);
+    assertEquals(8 * 4, Distances.screw(8, 8, 90, 530, true).edge(), 1e-9);
+    assertEquals(80, Distances.screw(8, 8, 90, 530, true).end(), 1e-9);
   }
 
   @Test
@@ -59,8 +59,8 @@ class PlacingTest {
     for (Distances at :
         new Distances[] {
           Distances.bolt(d, degrees),
-          Distances.screw(d, degrees, 460, true),
-          Distances.screw(d, degrees, 460, false),
+          Distances.screw(d, d, degrees, 460, true),
+          Distances.screw(d, d, degrees, 460, false),
           Distances.allowable(d, degrees, true, true, 5),
           Distances.allowable(d, degrees, false, false, 5)
         }) {
@@ -74,20 +74,20 @@ class PlacingTest {
       @ForAll @IntRange(min = 1, max = 9) int n,
       @ForAll @DoubleRange(min = 4, max = 20) double diameters,
       @ForAll @DoubleRange(min = 3, max = 12) double d) {
-    double one = Rows.effective(PAD, n, diameters * d, d);
+    double one = Rows.effective(PAD, n, diameters * d, d, d);
     assertTrue(one <= n + 1e-9);
-    assertTrue(Rows.effective(PAD, n + 1, diameters * d, d) >= one - 1e-9);
+    assertTrue(Rows.effective(PAD, n + 1, diameters * d, d, d) >= one - 1e-9);
     double group = Rows.allowable(PAD, n, diameters * d, d, 3e7, 1.1e7);
     assertTrue(group <= n + 1e-9 && group > 0);
   }
 
   @Test
   void a_row_of_slender_nails_fourteen_diameters_apart_counts_in_full() {
-    assertEquals(5, Rows.effective(PAD, 5, 14 * 3.1, 3.1), 1e-12);
-    assertEquals(Math.pow(5, 0.85), Rows.effective(PAD, 5, 10 * 3.1, 3.1), 1e-12);
-    assertEquals(Math.pow(5, 0.7), Rows.effective(PAD, 5, 7 * 3.1, 3.1), 1e-12);
-    assertEquals(Math.pow(5, 0.5), Rows.effective(PAD, 5, 4 * 3.1, 3.1), 1e-12);
-    assertEquals(Math.pow(5, 0.775), Rows.effective(PAD, 5, 8.5 * 3.1, 3.1), 1e-12);
+    assertEquals(5, Rows.effective(PAD, 5, 14 * 3.1, 3.1, 3.1), 1e-12);
+    assertEquals(Math.pow(5, 0.85), Rows.effective(PAD, 5, 10 * 3.1, 3.1, 3.1), 1e-12);
+    assertEquals(Math.pow(5, 0.7), Rows.effective(PAD, 5, 7 * 3.1, 3.1, 3.1), 1e-12);
+    assertEquals(Math.pow(5, 0.5), Rows.effective(PAD, 5, 4 * 3.1, 3.1, 3.1), 1e-12);
+    assertEquals(Math.pow(5, 0.775), Rows.effective(PAD, 5, 8.5 * 3.1, 3.1, 3.1), 1e-12);
   }
 
   @Test

@@ -59,7 +59,6 @@ class GlueTurningTest {
     assertTrue(GlueLine.angled(PAD, shear, degrees + 1) < here);
     assertEquals(shear, GlueLine.angled(PAD, shear, 0), 1e-12);
     assertEquals(GlueLine.crossed(PAD, shear), GlueLine.angled(PAD, shear, 90), 1e-9 * shear);
-    assertEquals(0, GlueLine.mixed(PAD, shear, 0));
   }
 
   @Test

@@ -92,8 +92,8 @@ class JointCapacitiesTest {
       @ForAll @DoubleRange(min = 1e3, max = 5e5) double moment) {
     Joint joint =
         new MortiseAndTenon(80, 16, 50, 20, 0, 1, false, Optional.empty(), new Fit.Glued());
-    JointForces one = JointForces.inPlane(0, moment);
-    JointForces other = JointForces.inPlane(0, -moment);
+    JointForces one = new JointForces(0, 0, 0, moment, 0, 0);
+    JointForces other = new JointForces(0, 0, 0, -moment, 0, 0);
     for (StrengthFamily family : FAMILIES) {
       List<JointLimit> a = limits(joint, family, one);
       List<JointLimit> b = limits(joint, family, other);
@@ -176,7 +176,7 @@ class JointCapacitiesTest {
         one(
             new Bridle(15, 1, false, new Fit.Dry(0)),
             Samples.PARTIAL,
-            JointForces.inPlane(10, 0),
+            new JointForces(0, 10, 0, 0, 0, 0),
             "dry bridle turning freely");
     assertEquals(0, idle.utilisation());
   }
@@ -209,8 +209,8 @@ class JointCapacitiesTest {
             Optional.of(new MortiseAndTenon.Haunch(30, 14)),
             new Fit.Glued());
     String glue = "glue line under moment";
-    JointForces down = JointForces.inPlane(0, 1e5);
-    JointForces up = JointForces.inPlane(0, -1e5);
+    JointForces down = new JointForces(0, 0, 0, 1e5, 0, 0);
+    JointForces up = new JointForces(0, 0, 0, -1e5, 0, 0);
     double gain =
         one(haunched, Samples.PARTIAL, down, glue).capacity()
             / one(plain, Samples.PARTIAL, down, glue).capacity();
@@ -237,9 +237,11 @@ class JointCapacitiesTest {
     String horn = "horn of the post shearing off";
     // 40 mm of post above the mortise: (2 · 50 + 15) · 40 less two sides of the groove 14 × 30;
     // shear strength of the post 2.5 MPa.
-    double up = one(haunched, Samples.PARTIAL, JointForces.inPlane(-300, 0), horn).capacity();
+    double up =
+        one(haunched, Samples.PARTIAL, new JointForces(0, -300, 0, 0, 0, 0), horn).capacity();
     assertEquals(2.5 * (115 * 40 - 2 * 14 * 30), up, 1e-9);
-    double down = one(haunched, Samples.PARTIAL, JointForces.inPlane(300, 0), horn).capacity();
+    double down =
+        one(haunched, Samples.PARTIAL, new JointForces(0, 300, 0, 0, 0, 0), horn).capacity();
     assertEquals(2.5 * 115 * 300, down, 1e-9);
   }
 
@@ -298,7 +300,11 @@ class JointCapacitiesTest {
         new MortiseAndTenon(h, 16, 50, 20, 0, 1, false, Optional.empty(), new Fit.Glued());
     return byName(
             JointCapacities.utilisations(
-                joint, setting, Samples.strength(Samples.PARTIAL), JointForces.pull(1000), false))
+                joint,
+                setting,
+                Samples.strength(Samples.PARTIAL),
+                new JointForces(1000, 0, 0, 0, 0, 0),
+                false))
         .get("withdrawal of the glued cheeks")
         .capacity();
   }

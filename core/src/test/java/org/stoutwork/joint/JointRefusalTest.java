@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.joint.tenon.Mortises;
+import org.stoutwork.section.PiercedSection.Hole;
+import org.stoutwork.section.Rectangle;
 
 class JointRefusalTest {
 
@@ -98,27 +101,17 @@ class JointRefusalTest {
     assertEquals(20, fault.limit());
   }
 
-  @Test
-  void two_mortises_that_take_most_of_a_leg_are_refused() {
-    Mortises.Cut wide = new Mortises.Cut(44, 55, 30);
-    IllegalArgumentException fault =
-        assertThrows(
-            IllegalArgumentException.class,
-            () -> Mortises.remainingSection(60, 60, wide, new Mortises.Cut(44, 55, 30)));
-    assertTrue(fault.getMessage().startsWith("mortises leave "), fault.getMessage());
-    assertTrue(fault.getMessage().contains("1080\u00a0mm²"), fault.getMessage());
-  }
-
+  /** From the front face of a leg of 70 by 56, 45 deep and 14 wide; from the side 50 and 12. */
   @Test
   void mortises_that_meet_are_not_taken_out_twice() {
-    Mortises.Cut first = new Mortises.Cut(14, 45, 28);
-    Mortises.Cut second = new Mortises.Cut(12, 50, 40);
-    double overlap = Mortises.overlap(70, 56, first, second);
-    assertEquals((45 - 34) * 14, overlap, 1e-9);
+    Rectangle leg = new Rectangle(70, 56);
+    Hole first = new Hole(-35, 10, -7, 7);
+    Hole second = new Hole(-1, 11, -28, 22);
     assertEquals(
-        70 * 56 - 14 * 45 - 12 * 50 + overlap,
-        Mortises.remainingSection(70, 56, first, second),
+        70 * 56 - 14 * 45 - 12 * 50 + 14 * 11,
+        Mortises.remaining(leg, List.of(first, second)),
         1e-9);
+    assertEquals(0, Mortises.remaining(leg, List.of(new Hole(-35, 35, -28, 28))));
   }
 
   @Property
@@ -126,17 +119,11 @@ class JointRefusalTest {
       @ForAll @DoubleRange(min = 5, max = 20) double width,
       @ForAll @DoubleRange(min = 5, max = 69) double depth,
       @ForAll @DoubleRange(min = 0.1, max = 5) double more) {
-    Mortises.Net small = Mortises.section(75, 56, width, depth);
-    Mortises.Net wider = Mortises.section(75, 56, width + more, depth);
-    Mortises.Net deeper = Mortises.section(75, 56, width, depth + more);
-    assertTrue(wider.area() < small.area() && deeper.area() < small.area());
-    assertTrue(wider.secondMoment() < small.secondMoment());
-    assertTrue(deeper.secondMoment() <= small.secondMoment() * (1 + 1e-9));
-    Mortises.Cut other = new Mortises.Cut(12, 30, 40);
-    Mortises.Cut cut = new Mortises.Cut(width, depth * 0.6, 28);
-    Mortises.Cut bigger = new Mortises.Cut(width + more, depth * 0.6, 28);
-    assertTrue(
-        Mortises.remainingSection(75, 56, bigger, other)
-            <= Mortises.remainingSection(75, 56, cut, other));
+    Rectangle leg = new Rectangle(75, 56);
+    Hole other = Hole.about(3, -13, 12, 30);
+    double small = Mortises.remaining(leg, List.of(Hole.about(0, 0, depth, width), other));
+    double wider = Mortises.remaining(leg, List.of(Hole.about(0, 0, depth, width + more), other));
+    double deeper = Mortises.remaining(leg, List.of(Hole.about(0, 0, depth + more, width), other));
+    assertTrue(wider < small && deeper < small);
   }
 }

@@ -143,13 +143,4 @@ class JointStiffnessTest {
     assertEquals(2e6, mean.rotInPlane());
     assertEquals(Double.POSITIVE_INFINITY, mean.axial());
   }
-
-  @Test
-  void creep_softens_every_spring() {
-    JointStiffness fresh =
-        JointStiffness.of(Samples.tenon(new Fit.Glued()), Samples.setting(), PAD);
-    JointStiffness old = fresh.crept(0.6);
-    assertEquals(fresh.mean().rotInPlane() / 1.6, old.mean().rotInPlane(), 1e-6);
-    assertTrue(old.high().nowhereStifferThan(fresh.high()));
-  }
 }

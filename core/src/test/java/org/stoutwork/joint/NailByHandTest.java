@@ -12,11 +12,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.fastener.Nail;
 import org.stoutwork.joint.limit.JointLimit;
+import org.stoutwork.joint.screwed.HungForces;
 import org.stoutwork.joint.screwed.NailCapacity;
 import org.stoutwork.joint.screwed.Nailing;
 import org.stoutwork.joint.screwed.RowForces;
 import org.stoutwork.joint.screwed.Seat;
 import org.stoutwork.joint.setting.StrengthFamily;
+import org.stoutwork.working.Pad;
 
 /**
  * One nail of 2.6 mm with a head of 5.9 mm and wire of 620 MPa through softwood of 390 kg/m³ (0.47)
@@ -160,5 +162,29 @@ class NailByHandTest {
     // Across it holds 0.67 of the table: two hinges 345.812 N at 30 mm.
     Nailing thick = new Nailing(new Nail(2.6, 81, 5.9, 620), 30, SOFT, HARD, true, 2);
     carries(345.812152 * 0.67, thick, NDS, "nail yielding across");
+  }
+
+  @Test
+  void pull_and_shear_of_a_nail_add_straight_by_both_codes() {
+    String both = "pull and shear of the nail together";
+    // The head holds less than the shank: 55/271.965 + 90/(649.366·0.7/1.3).
+    assertEquals(
+        55 / 271.965330 + 90 / (649.366437 * 0.7 / 1.3),
+        Found.named(limits(nailing(61, 17, 2), EC5), both).demand(),
+        CLOSE);
+    // 55/359.143 + 90/345.812 with 30 mm under the head, where the shank of 395.420 N holds more.
+    JointLimit nds = Found.named(limits(nailing(81, 30, 2), NDS), both);
+    assertEquals(55 / 359.143249 + 90 / 345.812152, nds.demand(), CLOSE);
+    assertEquals(1, nds.capacity());
+  }
+
+  /** 240 N lifted by a strip of 11 mm on an edge of 58 mm, on seven nails. */
+  @Test
+  void a_lift_in_the_middle_of_a_strip_pulls_its_nails_too() {
+    HungForces hung = new HungForces(7, 240, 11, 58);
+    // 240·5.5 N·mm over 58/3 mm = 68.2759 N; of seven nails 7^0.9 count by the European code.
+    assertEquals(68.275862 / Math.pow(7, 0.9), hung.pullOfOne(Pad.blank(), EC5), 1e-6);
+    assertEquals(68.275862 / 7, hung.pullOfOne(Pad.blank(), NDS), 1e-6);
+    assertEquals(240 / 7.0, hung.shearOfOne(Pad.blank(), EC5, nailing(61, 17, 2)), 1e-12);
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
@@ -100,14 +101,63 @@ class ProportionsTest {
 
   @Test
   void all_advice_is_marked_as_the_practice_it_is() {
-    Advice.all()
-        .forEach(
-            row -> {
-              assertEquals(Mark.COMMON_PRACTICE, row.source().mark());
-              assertTrue(row.follows(row.least()) && row.follows(row.most()));
-              assertFalse(row.follows(row.least() - 0.01));
-            });
-    assertEquals(19, Advice.all().size());
+    List<Advice> all = everyRow();
+    all.forEach(
+        row -> {
+          assertEquals(Mark.COMMON_PRACTICE, row.source().mark());
+          assertTrue(row.follows(row.least()) && row.follows(row.most()));
+          assertFalse(row.follows(row.least() - 0.01));
+        });
+    assertEquals(23, all.size());
+  }
+
+  private static List<Advice> everyRow() {
+    return Arrays.stream(Advice.class.getFields())
+        .filter(field -> field.getType() == Advice.class)
+        .map(
+            field -> {
+              try {
+                return (Advice) field.get(null);
+              } catch (IllegalAccessException hidden) {
+                throw new AssertionError(hidden);
+              }
+            })
+        .toList();
+  }
+
+  @Test
+  void usual_bridles_dowels_and_loose_wedges_follow_the_trade() {
+    Joint.Members members = new Joint.Members(118, 41, 74, 66);
+    for (Joint joint :
+        List.of(
+            TenonProportions.bridle(members, false),
+            TenonProportions.dowelled(members),
+            TenonProportions.forRail(members).looseWedge())) {
+      List<Note> notes = Review.of(joint, Samples.setting(members, Glue.PVA));
+      assertTrue(notes.size() >= 2, joint.title());
+      notes.forEach(note -> assertTrue(note.followed(), note.text()));
+    }
+  }
+
+  @Test
+  void a_short_end_beyond_a_loose_wedge_and_crowded_dowels_are_noted() {
+    LooseWedgeTenon shortEnd = new LooseWedgeTenon(70, 18, 20, 27, 18, 4, 6);
+    List<Note> notes = Review.of(shortEnd, Samples.setting());
+    Note relish = noted(notes, Advice.LOOSE_RELISH);
+    assertEquals(1.5, relish.value());
+    assertEquals(
+        2 / 1.5, Effect.of(relish, shortEnd, Samples.setting()).orElseThrow().ratio(), 1e-12);
+    assertFalse(noted(notes, Advice.LOOSE_WIDTH).followed());
+    DowelledButt crowded =
+        new DowelledButt(new Peg(12, TenonProportions.BEECH), 4, 40, 40, 29, 16.5);
+    List<Note> dowels = Review.of(crowded, Samples.setting());
+    assertEquals(16.5 / 12, noted(dowels, Advice.DOWEL_EDGE).value());
+    assertFalse(noted(dowels, Advice.DOWEL_EDGE).followed());
+    assertFalse(noted(dowels, Advice.DOWEL_SPACING).followed());
+  }
+
+  private static Note noted(List<Note> notes, Advice advice) {
+    return notes.stream().filter(n -> n.advice().equals(advice)).findFirst().orElseThrow();
   }
 
   private static double effect(Advice advice, Joint joint) {

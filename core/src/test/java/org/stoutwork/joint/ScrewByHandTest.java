@@ -12,13 +12,17 @@ import static org.stoutwork.joint.ByHand.WOOD;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Screw;
 import org.stoutwork.fastener.WoodScrew;
+import org.stoutwork.fastener.lateral.NdsYield;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.screwed.RowForces;
 import org.stoutwork.joint.screwed.ScrewCapacity;
 import org.stoutwork.joint.screwed.Screwing;
+import org.stoutwork.joint.screwed.Seat;
 import org.stoutwork.joint.setting.StrengthFamily;
+import org.stoutwork.working.Pad;
 
 /**
  * A wood screw 5.2 × 83 mm and a coach screw 10 × 117 mm through softwood of 390 kg/m³ (0.47) into
@@ -94,9 +98,12 @@ class ScrewByHandTest {
 
   @Test
   void a_stout_screw_bears_less_across_the_grain() {
-    // d = 1.1·7.4 = 8.14 mm. Softwood at 70°: k_90 = 1.4721; 0.082·0.9186·390 = 29.3768;
-    // /(1.4721·sin² + cos²) = 20.7335 MPa. A piece of 6 mm crushes: ·8.14·6 = 1012.63 N.
-    carries(1012.62602 * K, screwing(COACH, 6, false), EC5, "screw yielding across");
+    // Through 6 mm its smooth shank of 117 - 62 - 9 = 46 mm reaches in by 4 d: d = 10 mm. Softwood
+    // at 70°: k_90 = 1.5; 0.082·0.9·390 = 28.782; /(1.5·sin² + cos²) = 19.9665 MPa. The piece
+    // crushes: ·10·6 = 1197.99 N.
+    carries(1197.99285 * K, screwing(COACH, 6, false), EC5, "screw yielding across");
+    // Through 37 mm d = 1.1·7.4 = 8.14 mm: 0.082·0.9186·390 = 29.3768, k_90 = 1.4721,
+    // /(1.4721·sin² + cos²) = 20.7335 MPa.
     // Hardwood at 25°: k_90 = 1.0221; 42.1818/(1.0221·sin² + cos²) = 42.0163 MPa, β = 2.02649;
     // M_y = 0.3·420·8.14^2.6 = 29376.1 N·mm; one hinge in 37 mm:
     // 1.05·20.7335·8.14·37/4.02649·(sqrt(2·2.02649·3.02649
@@ -122,6 +129,65 @@ class ScrewByHandTest {
     carries(963.295333, screwing(COACH, 37, false), NDS, "screw yielding across");
     // A piece of 6 mm crushes: 7.4·6·23.4781/4.77778 = 218.182 N; ·1.25.
     carries(272.727817, screwing(COACH, 6, false), NDS, "screw yielding across");
+  }
+
+  @Test
+  void less_than_ten_diameters_count_without_half_of_the_tip() {
+    // Reach 59 mm, 5.9 D: 59 - 9/2 = 54.5 mm; 43.6798 and 23.4781 MPa, core 7.4 mm.
+    CoachScrew shorter = new CoachScrew(10, 7.4, 96, 62, 9, 310, 420, COACH.washer());
+    assertEquals(nds(54.5), limit(shorter), 1e-3);
+    // 101 mm are more than 10 D: all of them count.
+    CoachScrew longer = new CoachScrew(10, 7.4, 138, 62, 9, 310, 420, COACH.washer());
+    assertEquals(nds(101), limit(longer), 1e-3);
+    // At 16 mm the screw turns in its hole, and the tip is felt.
+    CoachScrew small = new CoachScrew(10, 7.4, 53, 20, 9, 310, 420, COACH.washer());
+    assertEquals(nds(11.5), limit(small), 1e-3);
+    assertTrue(nds(11.5) < nds(16) - 1);
+  }
+
+  private static double limit(Screw screw) {
+    return limit(screwing(screw, 37, false), NDS, RowForces.one(0, 300), "screw yielding across")
+        .capacity();
+  }
+
+  private static double nds(double bearing) {
+    return 1.25
+        * NdsYield.single(
+                Pad.blank(),
+                7.4,
+                bearing,
+                37,
+                43.679792,
+                23.478084,
+                310,
+                NdsYield.Reduction.ofThreaded(10, 7.4, 70))
+            .least()
+            .force();
+  }
+
+  /** A screw of 8 mm with a core of 5.2 mm bends and bears as 5.72 mm do: by the rules of nails. */
+  @Test
+  void the_effective_diameter_chooses_between_nails_and_bolts_everywhere() {
+    WoodScrew eight = new WoodScrew(8, 5.2, 83, 60, 15, 580, 640);
+    Screwing through = screwing(eight, 31, false);
+    assertEquals(5.72, through.effectiveDiameter(), 1e-12);
+    // Its shank of 23 mm would have to reach 32 mm beyond the first piece.
+    assertEquals(
+        8, screwing(new WoodScrew(8, 5.2, 123, 60, 15, 580, 640), 31, false).effectiveDiameter());
+    Seat seat = new Seat("rail", 200, 100, 60, 60, 90, 5);
+    JointLimit end =
+        Found.named(
+            ScrewCapacity.utilisations(
+                through, EC5, RowForces.one(0, 1e-9), List.of(seat), List.of(), true),
+            "screw from the end of the rail");
+    // Drilled nails at 90°: 7 d on either side; bolts ask for 7 d and 80 mm.
+    assertEquals(7 * 8, end.demand(), 1e-6);
+    RowForces three = new RowForces(3, 61, 0, 600, 0, 2e7, 3e7);
+    // 61/8 = 7.625 d: k_ef = 0.7 + 0.625/20; 600/3^0.73125.
+    assertEquals(
+        600 / Math.pow(3, 0.73125),
+        limit(through, EC5, three, "screw yielding across").demand(),
+        1e-9);
   }
 
   @Test

@@ -1,20 +1,16 @@
 package org.stoutwork.bench.sketch;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.stoutwork.bench.EndFrame;
-import org.stoutwork.bench.Rail;
-import org.stoutwork.bench.Seat;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.StretcherLine;
-import org.stoutwork.joint.BoltedTenon;
-import org.stoutwork.joint.Joint;
 import org.stoutwork.quantity.Length;
 
 /**
- * Refuses bolts of rails and stretchers that would meet in a leg: both run in its middle, at right
- * angles. Bolts that come into a middle leg from both bays on one axis are one threaded rod.
+ * Refuses bolts that would meet another bolt or a peg of another piece in a leg. Bolts that come
+ * into a middle leg from both bays on one axis belong to one stretcher and are one rod.
  */
 final class BoltsMeeting {
 
@@ -27,14 +23,10 @@ final class BoltsMeeting {
     this.answers = answers;
   }
 
-  /** One bolt: whose it is, its height above the floor and its bore, mm. */
-  private record Axis(String by, double height, double bore) {}
-
   void check(List<EndFrame> frames, List<Stretcher> stretchers) {
-    for (EndFrame frame : frames) {
-      List<Axis> across = across(frame);
-      for (int k = 0; k < stretchers.size(); k++) {
-        Optional<BenchFault> fault = meeting(k, stretchers.get(k), frame, across);
+    for (int i = 0; i < frames.size(); i++) {
+      for (StretcherLine side : List.of(StretcherLine.FRONT, StretcherLine.BACK)) {
+        Optional<BenchFault> fault = meeting(i, frames.get(i), stretchers, side);
         if (fault.isPresent()) {
           answers.fault(fault.get());
           return;
@@ -43,76 +35,53 @@ final class BoltsMeeting {
     }
   }
 
-  private static List<Axis> across(EndFrame frame) {
-    List<Axis> out = new ArrayList<>();
-    if (frame.topRail().seat() == Seat.BETWEEN) {
-      out.addAll(ofRail("top rail", frame, frame.topRail()));
-    }
-    frame.bottomRail().ifPresent(rail -> out.addAll(ofRail("bottom rail", frame, rail)));
-    return out;
-  }
-
-  private static List<Axis> ofRail(String words, EndFrame frame, Rail rail) {
-    Joint.Members members =
-        new Joint.Members(
-            rail.depth().mm(),
-            rail.thickness().mm(),
-            frame.leg().across().mm(),
-            frame.leg().along().mm());
-    double bottom = rail.centreAt().mm() - rail.depth().mm() / 2;
-    return axes(words, rail.joint().joint(), members, bottom);
-  }
-
-  private static List<Axis> axes(String by, Joint joint, Joint.Members members, double bottom) {
-    return joint instanceof BoltedTenon bolted
-        ? bolted.boltHeights(members).stream()
-            .map(height -> new Axis(by, bottom + height, bolted.bore()))
-            .toList()
-        : List.of();
-  }
-
   private static Optional<BenchFault> meeting(
-      int k, Stretcher stretcher, EndFrame frame, List<Axis> across) {
-    if (stretcher.line() == StretcherLine.MIDDLE) {
-      return Optional.empty();
-    }
-    Joint.Members members =
-        new Joint.Members(
-            stretcher.endDepthMm(),
-            stretcher.thickness().mm(),
-            frame.leg().along().mm(),
-            frame.leg().across().mm());
-    double bottom = stretcher.centreAt().mm() - stretcher.endDepthMm() / 2;
-    for (Axis own : axes(stretcher.name(), stretcher.joint().joint(), members, bottom)) {
-      for (Axis other : across) {
-        double apart = Math.abs(own.height() - other.height());
-        double least = (own.bore() + other.bore()) / 2 + LEAST_BETWEEN;
-        if (apart < least) {
-          return Optional.of(fault(k, frame, own, other, apart, least));
+      int i, EndFrame frame, List<Stretcher> stretchers, StretcherLine side) {
+    List<LegBore> bores = LegBore.of(frame, stretchers, side);
+    for (LegBore own : bores) {
+      for (LegBore other : bores.subList(0, bores.indexOf(own))) {
+        double least = (own.diameter() + other.diameter()) / 2 + LEAST_BETWEEN;
+        boolean counts = (own.bolt() || other.bolt()) && !own.by().equals(other.by());
+        if (counts && own.apart(other) < least) {
+          return Optional.of(fault(key(own.by(), i, stretchers), frame, own, other, least));
         }
       }
     }
     return Optional.empty();
   }
 
+  private static String key(String by, int frame, List<Stretcher> stretchers) {
+    return IntStream.range(0, stretchers.size())
+        .filter(k -> stretchers.get(k).name().equals(by))
+        .mapToObj("stretchers[%s]"::formatted)
+        .findFirst()
+        .orElse("endFrames[%s].bottomRail".formatted(frame));
+  }
+
   private static BenchFault fault(
-      int k, EndFrame frame, Axis own, Axis other, double apart, double least) {
+      String key, EndFrame frame, LegBore own, LegBore other, double least) {
+    boolean bothBolts = own.bolt() && other.bolt();
     return BenchFault.of(
-        "stretchers[%s]".formatted(k),
-        "such that a bolt of the %s at %s and one of the %s at %s meet in a leg of the %s end frame: their middles are %s apart"
+        key,
+        "such that a %s of the %s at %s and %s of the %s at %s meet in a leg of the %s end frame: their middles are %s apart"
             .formatted(
+                own.words(),
                 own.by(),
                 Length.ofMm(own.height()),
+                bothBolts ? "one" : "a " + other.words(),
                 other.by(),
                 Length.ofMm(other.height()),
                 frame.name(),
-                Length.ofMm(apart)),
-        "at least %s apart, bores of %s and %s with %s of wood between: move one piece up or down by %s, or change the spacing of its bolts"
+                Length.ofMm(own.apart(other))),
+        "at least %s apart, bores of %s and %s with %s of wood between: move one piece up or down by %s, or %s"
             .formatted(
                 Length.ofMm(least),
-                Length.ofMm(own.bore()),
-                Length.ofMm(other.bore()),
+                Length.ofMm(own.diameter()),
+                Length.ofMm(other.diameter()),
                 Length.ofMm(LEAST_BETWEEN),
-                Length.ofMm(least - apart)));
+                Length.ofMm(own.toMove(other, least)),
+                bothBolts
+                    ? "change the spacing of its bolts"
+                    : "change the spacing of its bolts or the place of its pegs"));
   }
 }

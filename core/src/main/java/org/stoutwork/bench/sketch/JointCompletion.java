@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.stoutwork.bench.BenchJoint;
-import org.stoutwork.fastener.Peg;
 import org.stoutwork.joint.Bridle;
 import org.stoutwork.joint.DowelledButt;
 import org.stoutwork.joint.Fit;
@@ -120,7 +119,11 @@ final class JointCompletion {
 
   private Joint bridle(boolean corner) {
     double t =
-        sizes.mm("tenonThickness", sketch.tenonThickness, place.railThickness() / 3, "a third");
+        sizes.mm(
+            "tenonThickness",
+            sketch.tenonThickness,
+            TenonProportions.bridle(place.members(), corner).thickness(),
+            "a third of the thinner piece");
     int count = sizes.count("tenons", sketch.tenons, 1);
     JointKind kind = corner ? JointKind.CORNER_BRIDLE : JointKind.BRIDLE;
     return new Bridle(t, count, corner, fit(kind, hold(kind)));
@@ -148,19 +151,19 @@ final class JointCompletion {
   }
 
   private Joint dowelled() {
-    int count = sizes.count("dowels", sketch.dowels, 2);
     double d =
         sizes.mm(
             "dowelDiameter",
             sketch.dowelDiameter,
-            place.railThickness() / 3,
-            "a third of the rail");
-    double edge = Math.min(Math.max(2.5 * d, place.railDepth() * 0.2), place.railDepth() * 0.35);
-    double spacing = (place.railDepth() - 2 * edge) / (count - 1);
+            TenonProportions.dowelled(place.members()).dowel().diameter(),
+            "a third of the thinner piece");
+    DowelledButt usual = TenonProportions.dowelled(place.members(), d);
+    int count = sizes.count("dowels", sketch.dowels, usual.count());
+    double spacing = (place.railDepth() - 2 * usual.edge()) / (count - 1);
     double half =
         sizes.mm("dowelLength", sketch.dowelLength, 8 * d, "four diameters in each piece") / 2;
-    double inPost = sketch.dowelLength.isPresent() ? half : Math.min(place.postDepth() - 5, half);
-    return new DowelledButt(new Peg(d, TenonProportions.BEECH), count, half, inPost, spacing, edge);
+    double inPost = sketch.dowelLength.isPresent() ? half : usual.inPost();
+    return new DowelledButt(usual.dowel(), count, half, inPost, spacing, usual.edge());
   }
 
   private Optional<StatedSpring> stated() {

@@ -72,7 +72,7 @@ final class LegCuts {
       Rail rail = Layout.railNear(frame, stretcher.centreAt().mm());
       double thickness = rail.thickness().mm();
       TenonHole hole = holeOf(stretcher, thickness, rail.length().mm());
-      double low = stretcher.centreAt().mm() - stretcher.endDepthMm() / 2 + hole.below();
+      double low = stretcher.endCentreMm() - stretcher.endDepthMm() / 2 + hole.below();
       double bottom = rail.centreAt().mm() - rail.depth().mm() / 2;
       double top = bottom + rail.depth().mm();
       double cut = Math.max(0, Math.min(top, low + hole.height()) - Math.max(bottom, low));
@@ -175,7 +175,7 @@ final class LegCuts {
   }
 
   private static List<Bore> stretcher(Stretcher stretcher, Rectangle leg, int way) {
-    double bottom = stretcher.centreAt().mm() - stretcher.endDepthMm() / 2;
+    double bottom = stretcher.endCentreMm() - stretcher.endDepthMm() / 2;
     return TenonHole.all(stretcher.joint().joint(), members(stretcher, leg.b(), leg.h())).stream()
         .map(
             cut -> {

@@ -40,6 +40,7 @@ final class Soundness {
     oneRoom(frames, stretchers);
     if (answers.faults().isEmpty()) {
       new LegCuts(answers, frames, stretchers).check();
+      new LapsMeeting(answers).check(frames, stretchers);
       new BoltsMeeting(answers).check(frames, stretchers);
     }
   }
@@ -95,8 +96,7 @@ final class Soundness {
       Stretcher a = stretchers.get(i);
       for (int k = 0; k < i; k++) {
         Stretcher b = stretchers.get(k);
-        double clear =
-            Math.abs(a.centreAt().mm() - b.centreAt().mm()) - (a.endDepthMm() + b.endDepthMm()) / 2;
+        double clear = Math.max(a.lowestMm() - b.highestMm(), b.lowestMm() - a.highestMm());
         if (a.line() == b.line() && clear < 0) {
           answers.fault(
               "stretchers[%s]".formatted(i),

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.stoutwork.bench.BenchJoint;
 import org.stoutwork.bench.EndExtension;
 import org.stoutwork.bench.EndFrame;
+import org.stoutwork.bench.GluedEdge;
 import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.Leg;
@@ -21,6 +22,7 @@ import org.stoutwork.quantity.Length;
 final class StretcherCompletion {
 
   private static final Range THICKNESS = new Range(12, 200);
+  private static final double SLACK = 1e-6;
   private static final Range DEPTH = new Range(25, 500);
 
   private final Answers answers;
@@ -88,7 +90,32 @@ final class StretcherCompletion {
       answers.fault(key + ".name", name, "a name that no other stretcher on this line has");
     }
     String wood = woods.ofSolid(key + ".wood", s.wood);
-    return new Stretcher(name, line, wood, thickness, depth, centre, extension, hold, joint);
+    Stretcher made =
+        new Stretcher(name, line, wood, thickness, depth, centre, extension, hold, joint);
+    requireRoomForEnds(key, made, floor);
+    return made;
+  }
+
+  private void requireRoomForEnds(String key, Stretcher made, double floor) {
+    if (made.extension().isEmpty()) {
+      return;
+    }
+    double most =
+        made.extension().get().edge() == GluedEdge.BELOW
+            ? made.highestMm() - floor
+            : underside - made.lowestMm();
+    if (made.endDepthMm() > most + SLACK) {
+      answers.fault(
+          key + ".endDepth",
+          "such that the ends lie from %s to %s above the floor"
+              .formatted(Length.ofMm(made.lowestMm()), Length.ofMm(made.highestMm())),
+          "there is room from %s to %s, so at most %s deep with the piece %s"
+              .formatted(
+                  Length.ofMm(floor),
+                  Length.ofMm(underside),
+                  Length.ofMm(most),
+                  made.extension().get().edge().words()));
+    }
   }
 
   private static String free(String name, Set<String> taken) {
@@ -100,7 +127,7 @@ final class StretcherCompletion {
   }
 
   private Optional<EndExtension> extension(String key, StretcherSketch s, Length depth) {
-    if (s.endDepth.isEmpty() && s.endLength.isEmpty()) {
+    if (s.endDepth.isEmpty() && s.endLength.isEmpty() && s.endPiece.isEmpty()) {
       return Optional.empty();
     }
     Length endDepth =
@@ -117,7 +144,14 @@ final class StretcherCompletion {
             () -> 2 * depth.mm(),
             new Range(20, 1000),
             "twice the depth of the stretcher");
-    return Optional.of(new EndExtension(endDepth, endLength));
+    GluedEdge edge =
+        answers.or(
+            key + ".endPiece",
+            s.endPiece,
+            GluedEdge.BELOW,
+            GluedEdge.BELOW.words(),
+            "under the stretcher, where there is room");
+    return Optional.of(new EndExtension(endDepth, endLength, edge));
   }
 
   private JointPlace place(

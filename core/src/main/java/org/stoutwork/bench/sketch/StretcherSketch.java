@@ -2,6 +2,7 @@ package org.stoutwork.bench.sketch;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.stoutwork.bench.GluedEdge;
 import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.quantity.Length;
@@ -24,6 +25,7 @@ public final class StretcherSketch {
   Optional<Length> centreAt = Optional.empty();
   Optional<Length> endDepth = Optional.empty();
   Optional<Length> endLength = Optional.empty();
+  Optional<GluedEdge> endPiece = Optional.empty();
   Optional<LayerHold> hold = Optional.empty();
   Optional<JointSketch> joint = Optional.empty();
 
@@ -84,6 +86,12 @@ public final class StretcherSketch {
   /** Sets the length of that piece. */
   public StretcherSketch endLength(Length value) {
     endLength = Optional.of(value);
+    return this;
+  }
+
+  /** Sets which edge that piece is glued to. */
+  public StretcherSketch endPiece(GluedEdge value) {
+    endPiece = Optional.of(value);
     return this;
   }
 

@@ -11,8 +11,6 @@ import org.stoutwork.quantity.Unit;
 /** Completes wedges: those driven into a tenon, and the loose one behind a leg. */
 final class WedgeCompletion {
 
-  private static final double USUAL_SLOPE = 6;
-
   private final JointCompletion.Sizes sizes;
   private final JointPlace place;
   private final JointSketch sketch;
@@ -77,17 +75,19 @@ final class WedgeCompletion {
     TenonCompletion tenon = new TenonCompletion(sizes, place, sketch);
     double height = tenon.height(TenonProportions.forRail(place.members()).height());
     double thickness = tenon.thickness(1);
+    LooseWedgeTenon usual =
+        TenonProportions.looseWedge(height, thickness, tenon.shoulder(height, 0));
     return new LooseWedgeTenon(
         height,
         thickness,
-        tenon.shoulder(height, 0),
-        sizes.mm("relish", sketch.relish, 1.5 * thickness + 25, "a usual end beyond the wedge"),
+        usual.shoulderBelow(),
+        sizes.mm("relish", sketch.relish, usual.relish(), "a usual end beyond the wedge"),
         sizes.mm(
             "wedgeThickness",
             sketch.wedgeThickness,
-            Math.max(12, thickness),
-            "as thick as the tenon"),
-        sizes.mm("wedgeWidth", sketch.wedgeWidth, thickness * 0.4, "two fifths of the tenon"),
-        degrees(USUAL_SLOPE));
+            usual.wedgeThickness(),
+            "as thick as the tenon, 12 mm at least"),
+        sizes.mm("wedgeWidth", sketch.wedgeWidth, usual.wedgeWidth(), "two fifths of the tenon"),
+        degrees(usual.angle()));
   }
 }

@@ -97,6 +97,14 @@ final class CautionText {
             + " spread, pressure and full cure. A glue line thicker than 0.2 mm is not that joint.");
   }
 
+  static Caution gluesPoorly(String woods) {
+    return caution(
+        "C-26",
+        "%s: wood that glues poorly. Plane it just before gluing, use an adhesive made for such wood,"
+                .formatted(woods)
+            + " and test a scrap joint: it must break in the wood. Its glue lines are counted lower.");
+  }
+
   static Caution jointStiffness(double low, double high) {
     return notice(
         "C-21",

@@ -34,9 +34,11 @@ public final class Cautions {
   private final List<CheckResult.Checked> checks;
   private final double massKg;
   private final double kDef;
+  private final List<String> gluePoorly;
   private final List<Caution> out = new ArrayList<>();
 
-  private Cautions(Bench bench, List<CheckResult> checks, double massKg, double kDef) {
+  private Cautions(
+      Bench bench, List<CheckResult> checks, double massKg, double kDef, List<String> gluePoorly) {
     this.bench = bench;
     this.checks =
         checks.stream()
@@ -45,6 +47,7 @@ public final class Cautions {
             .toList();
     this.massKg = massKg;
     this.kDef = kDef;
+    this.gluePoorly = gluePoorly;
   }
 
   /**
@@ -54,10 +57,11 @@ public final class Cautions {
    * @param checks what was found
    * @param massKg of the bench with vises and machines
    * @param kDef creep factor of its top
+   * @param gluePoorly names of its woods that are glued and bond with difficulty
    */
   public static List<Caution> of(
-      Bench bench, List<CheckResult> checks, double massKg, double kDef) {
-    Cautions cautions = new Cautions(bench, checks, massKg, kDef);
+      Bench bench, List<CheckResult> checks, double massKg, double kDef, List<String> gluePoorly) {
+    Cautions cautions = new Cautions(bench, checks, massKg, kDef, gluePoorly);
     cautions.collect();
     return cautions.out.stream().sorted(Comparator.comparing(Caution::severity)).toList();
   }
@@ -124,6 +128,7 @@ public final class Cautions {
 
   private void aboutJoints() {
     when(joints().anyMatch(j -> j.joint().title().contains("glued")), CautionText.glue());
+    when(!gluePoorly.isEmpty(), CautionText.gluesPoorly(String.join("; ", gluePoorly)));
     when(joints().anyMatch(j -> j.joint() instanceof BoltedTenon), CautionText.bolts());
     checks.stream()
         .filter(c -> c.topic() == Topic.SWAY && c.range().isPresent())

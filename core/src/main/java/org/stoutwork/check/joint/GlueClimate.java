@@ -1,10 +1,12 @@
 package org.stoutwork.check.joint;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.LayerHold;
+import org.stoutwork.bench.Timber;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.joint.setting.Glue;
@@ -13,6 +15,7 @@ import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
 import org.stoutwork.source.Source;
 import org.stoutwork.wood.SheetGood;
+import org.stoutwork.wood.Wood;
 import org.stoutwork.working.Pad;
 import org.stoutwork.working.RecordingPad;
 
@@ -51,6 +54,19 @@ public final class GlueClimate {
             .on("every glue line", glue.name() + ", " + glue.grade().words())
             .under("the wettest season", "")
             .judge(wet, allowed, Unit.POINT, pad));
+  }
+
+  /** Woods of a bench with glue in it that are known to bond with difficulty, by name. */
+  public static List<String> woodsThatGluePoorly(Inquiry inquiry) {
+    if (!gluedAnywhere(inquiry)) {
+      return List.of();
+    }
+    return inquiry.bench().timbers().values().stream()
+        .map(Timber::wood)
+        .filter(inquiry.strengths().tables()::gluesPoorly)
+        .map(Wood::name)
+        .distinct()
+        .toList();
   }
 
   static boolean gluedAnywhere(Inquiry inquiry) {

@@ -117,6 +117,7 @@ final class GlueLineFinding {
           glue.name() + " gives way under lasting load: taken with the factor of permanent load.");
       rules = GlueDesign.permanent(rules);
     }
-    return Math.min(wood, GlueDesign.classLimit(pad, glue.grade(), rules, wood));
+    double held = strengths.gluesPoorly(line.wood()) ? GlueDesign.poor(pad, wood) : wood;
+    return Math.min(held, GlueDesign.classLimit(pad, glue.grade(), rules, held));
   }
 }

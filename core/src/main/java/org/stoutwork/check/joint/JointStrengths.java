@@ -48,7 +48,11 @@ final class JointStrengths {
     String post = asked.post();
     DurationClass duration = asked.duration();
     return new JointStrength(
-        timber(rail, duration), timber(post, duration), family(rail, duration), lasts(duration));
+        timber(rail, duration),
+        timber(post, duration),
+        family(rail, duration),
+        lasts(duration),
+        gluesPoorly(rail) || gluesPoorly(post));
   }
 
   /** Whether glue that creeps has the time to. */
@@ -77,6 +81,11 @@ final class JointStrengths {
     LoadDuration load = LoadDuration.of(duration).forConnection();
     double cD = inquiry.strengths().tables().time().cD(load.american()).value();
     return new StrengthFamily.Allowable(cD, hardwood(wood) ? HARDWOOD_DIVISOR : SOFTWOOD_DIVISOR);
+  }
+
+  /** Whether a wood is known to bond with difficulty. */
+  boolean gluesPoorly(String wood) {
+    return inquiry.strengths().tables().gluesPoorly(named(wood));
   }
 
   private TimberStrength timber(String wood, DurationClass duration) {

@@ -29,8 +29,8 @@ import org.stoutwork.working.Pad;
 
 /**
  * The screws of two layers held on each other without glue. They are taken to go through the lower
- * layer into the upper one, almost to its face. How far the outermost stand from the edges is not
- * known and not looked at.
+ * layer into the upper one, almost to its face. Rows are taken to be spread evenly over the top,
+ * which says how far the outermost stand from its ends and edges.
  */
 public final class LayerScrews {
 
@@ -211,13 +211,18 @@ public final class LayerScrews {
     return new LayerSlip(ea[0], ea[1], own, between, area / width, span);
   }
 
+  /**
+   * Rows stand evenly over the width; the first and the last screw are equally far from the ends.
+   */
   private List<Seat> seats(TopLayer layer, String name) {
-    double none = Double.POSITIVE_INFINITY;
     double lengthways = hold.spacing().mm();
-    double sideways = hold.rows() == 1 ? none : bench.top().width().mm() / hold.rows();
+    double pitch = bench.top().width().mm() / hold.rows();
+    double sideways = hold.rows() == 1 ? Double.POSITIVE_INFINITY : pitch;
+    double count = Math.max(1, Math.floor(bench.top().length().mm() / lengthways));
+    double atEnds = (bench.top().length().mm() - (count - 1) * lengthways) / 2;
     double slender = layer.thickness().mm() / hold.diameter().mm();
     return layer.grain() == Grain.ALONG
-        ? List.of(new Seat(name, none, none, lengthways, sideways, 0, slender))
-        : List.of(new Seat(name, none, none, sideways, lengthways, 0, slender));
+        ? List.of(new Seat(name, atEnds, pitch / 2, lengthways, sideways, 0, slender))
+        : List.of(new Seat(name, pitch / 2, atEnds, sideways, lengthways, 0, slender));
   }
 }

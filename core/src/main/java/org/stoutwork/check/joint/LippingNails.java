@@ -6,9 +6,9 @@ import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Lipping;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.fastener.Nail;
+import org.stoutwork.joint.screwed.HungForces;
 import org.stoutwork.joint.screwed.NailCapacity;
 import org.stoutwork.joint.screwed.Nailing;
-import org.stoutwork.joint.screwed.RowForces;
 import org.stoutwork.joint.screwed.Seat;
 import org.stoutwork.joint.setting.JointStrength;
 import org.stoutwork.quantity.Unit;
@@ -19,8 +19,8 @@ import org.stoutwork.wood.time.DurationClass;
 
 /**
  * The nails of a nailed lipping. The bench is lifted by it: half of its mass hangs on the nails of
- * one edge. No other action is looked at. Nails stand along the middle of the edge, the first and
- * the last equally far from its ends.
+ * one edge, and pulls them too, for it acts in the middle of the lipping. No other action is looked
+ * at. Nails stand along the middle of the edge, the first and the last equally far from its ends.
  */
 public final class LippingNails {
 
@@ -76,7 +76,8 @@ public final class LippingNails {
             Double.POSITIVE_INFINITY,
             ACROSS_THE_GRAIN,
             lipping.thickness().mm() / d);
-    RowForces forces = new RowForces((int) count, nails.spacing().mm(), 0, 0, lift, 1, 1);
+    HungForces forces =
+        new HungForces((int) count, lift, lipping.thickness().mm(), bench.top().thicknessMm());
     return NailCapacity.utilisations(nailing, strength.family(), forces, List.of(seat), true)
         .stream()
         .filter(limit -> limit.demand() > 0)

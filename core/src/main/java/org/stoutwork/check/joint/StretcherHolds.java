@@ -197,13 +197,16 @@ public final class StretcherHolds {
     return limit.failure().matches("thread.*|head.*|core.*|pull and.*");
   }
 
-  /** Rows stand side by side, evenly over the thickness of the stretcher. */
+  /**
+   * Rows stand side by side, evenly over the thickness of the stretcher, and end half of their
+   * spacing from its ends.
+   */
   private Seat seat(LayerHold.Screwed hold) {
     double none = Double.POSITIVE_INFINITY;
     double thickness = stretcher.thickness().mm();
     return new Seat(
         "stretcher",
-        none,
+        hold.spacing().mm() / 2,
         thickness / (2 * hold.rows()),
         hold.spacing().mm(),
         hold.rows() == 1 ? none : thickness / hold.rows(),

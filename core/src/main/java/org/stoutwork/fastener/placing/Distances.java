@@ -109,9 +109,15 @@ public record Distances(
         Documents.ec5("Table 8.2, not drilled, above 420 kg/m³"));
   }
 
-  /** EN 1995-1-1 8.7.1, screws across their shank: as nails up to 6 mm, as bolts above. */
-  public static Distances screw(double d, double degrees, double density, boolean drilled) {
-    return d > SLENDER ? bolt(d, degrees) : nail(d, degrees, density, drilled);
+  /**
+   * EN 1995-1-1 8.7.1, screws across their shank: as nails up to 6 mm, as bolts above.
+   *
+   * @param d diameter, mm
+   * @param effective diameter of the shank or 1.1 times the core, by which the rule is chosen, mm
+   */
+  public static Distances screw(
+      double d, double effective, double degrees, double density, boolean drilled) {
+    return effective > SLENDER ? bolt(d, degrees) : nail(d, degrees, density, drilled);
   }
 
   /** EN 1995-1-1 Table 8.6, screws pulled along their shank; editions differ. */

@@ -70,12 +70,13 @@ public final class Rows {
    *
    * @param spacing mm
    * @param d diameter, mm
+   * @param effective diameter of the shank or 1.1 times the core, by which the rule is chosen, mm
    */
-  public static double effective(Pad pad, int n, double spacing, double d) {
+  public static double effective(Pad pad, int n, double spacing, double d, double effective) {
     if (n == 1) {
       return 1;
     }
-    return d > Distances.SLENDER
+    return effective > Distances.SLENDER
         ? pad.take(STOUT, n, spacing, d)
         : pad.take(SLENDER_ROW, n, pad.take(EXPONENT, spacing, d));
   }

@@ -1,6 +1,5 @@
 package org.stoutwork.joint.advice;
 
-import java.util.List;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
 
@@ -119,6 +118,22 @@ public record Advice(
   public static final Advice DOWEL =
       share("dowel diameter", "a third to a half of the rail", 0.3, 0.5, "of the rail's thickness");
 
+  /** Distance of a dowel from the rail's edge over its diameter. */
+  public static final Advice DOWEL_EDGE =
+      row("dowel from the edge", "twice its diameter or more", 2, NO_END, Unit.ONE);
+
+  /** Distance between dowels over their diameter. */
+  public static final Advice DOWEL_SPACING =
+      row("spacing of dowels", "three diameters or more", 3, NO_END, Unit.ONE);
+
+  /** Tenon beyond a loose wedge over the wedge's thickness. */
+  public static final Advice LOOSE_RELISH =
+      row("tenon beyond its loose wedge", "twice the wedge or more", 2, NO_END, Unit.ONE);
+
+  /** Width of a loose wedge over the tenon's thickness. */
+  public static final Advice LOOSE_WIDTH =
+      row("width of a loose wedge", "a third to a half of the tenon", 0.3, 0.5, Unit.ONE);
+
   /** How much wider than its bolt a hole is. */
   public static final Advice BOLT_HOLE =
       row("bolt hole", "at most 1 mm wider than the bolt", 0, 1, Unit.MM);
@@ -133,30 +148,6 @@ public record Advice(
 
   private static Advice share(String part, String words, double least, double most, String of) {
     return new Advice(part, words, least, most, Unit.ONE, of, TRADE);
-  }
-
-  /** Every row. */
-  public static List<Advice> all() {
-    return List.of(
-        TENON_THICKNESS,
-        BORED_TENON,
-        TENON_LENGTH,
-        CHEEK,
-        CHEEK_RATIO,
-        SHOULDER,
-        HAUNCH_HEIGHT,
-        HAUNCH_LENGTH,
-        HORN,
-        PEG,
-        PEG_PLACE,
-        RELISH,
-        DRAWBORE,
-        WEDGE,
-        CROSSED_GLUE,
-        HOUSING,
-        DOWEL,
-        BOLT_HOLE,
-        WASHER);
   }
 
   /** Whether a value follows the advice; the ends of the range do. */

@@ -27,6 +27,8 @@ public record Effect(String what, double ratio) {
   private static final Map<Advice, Power> POWERS =
       Map.of(
           Advice.RELISH, new Power("force that tears the relish out", 1),
+          Advice.LOOSE_RELISH, new Power("force that tears the relish out", 1),
+          Advice.LOOSE_WIDTH, new Power("strength of the wedge", 1),
           Advice.HORN, new Power("force that shears the horn off", 1),
           Advice.PEG, new Power("shear strength of the peg", 2),
           Advice.DRAWBORE, new Power("strain of the peg", 1),

@@ -104,6 +104,8 @@ public final class Review implements Joint.Cases<List<Note>> {
   public List<Note> looseWedgeTenon(LooseWedgeTenon joint) {
     List<Note> notes = tenon(joint.height(), joint.thickness(), joint.shoulderBelow());
     notes.add(new Note(Advice.WEDGE, joint.angle()));
+    notes.add(new Note(Advice.LOOSE_RELISH, joint.relish() / joint.wedgeThickness()));
+    notes.add(new Note(Advice.LOOSE_WIDTH, joint.wedgeWidth() / joint.thickness()));
     return List.copyOf(notes);
   }
 
@@ -114,7 +116,11 @@ public final class Review implements Joint.Cases<List<Note>> {
 
   @Override
   public List<Note> dowelledButt(DowelledButt joint) {
-    return List.of(new Note(Advice.DOWEL, joint.dowel().diameter() / members.railThickness()));
+    double d = joint.dowel().diameter();
+    return List.of(
+        new Note(Advice.DOWEL, d / members.railThickness()),
+        new Note(Advice.DOWEL_EDGE, joint.edge() / d),
+        new Note(Advice.DOWEL_SPACING, joint.spacing() / d));
   }
 
   @Override

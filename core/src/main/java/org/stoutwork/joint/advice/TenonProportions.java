@@ -31,6 +31,9 @@ public record TenonProportions(
   /** What the leaf of a wedged tenon is bent to; less than f_m,k/E of any strength class. */
   private static final double LEAF_STRAIN = 0.0018;
 
+  /** Slope of a loose wedge, degrees. */
+  private static final double LOOSE_SLOPE = 6;
+
   /** Oak, the usual wood of pegs; from memory. */
   public static final PegWood OAK = new PegWood("oak", 12300, 105, 0.68, 720);
 
@@ -162,21 +165,47 @@ public record TenonProportions(
         preload);
   }
 
-  /** A loose wedge a third of the tenon's height thick and 0.4 of the tenon wide. */
+  /** A loose wedge as thick as the tenon, 12 mm at least, two fifths of it wide. */
   public LooseWedgeTenon looseWedge() {
-    double wedge = whole(Math.max(14, height / 3.5));
-    double width = Math.min(thickness - 2, Math.max(6, 0.4 * thickness));
-    return new LooseWedgeTenon(height, thickness, shoulder, 2.5 * wedge, wedge, width, 6);
+    return looseWedge(height, thickness, shoulder);
   }
 
-  /** Glued dowels a third of the rail thick, three diameters apart. */
+  /** A usual loose wedge for a tenon of these sizes. */
+  public static LooseWedgeTenon looseWedge(double height, double thickness, double shoulder) {
+    return new LooseWedgeTenon(
+        height,
+        thickness,
+        shoulder,
+        1.5 * thickness + 25,
+        Math.max(12, thickness),
+        0.4 * thickness,
+        LOOSE_SLOPE);
+  }
+
+  /** Glued dowels a third of the thinner piece thick, three diameters apart or more. */
   public static DowelledButt dowelled(Joint.Members members) {
     double b = Math.min(members.railThickness(), members.postThickness());
     double d = Math.max(1, Math.floor(Math.min(b / 3, members.railDepth() / 6)));
-    double edge = 2 * d;
-    int count = (int) Math.max(2, Math.floor((members.railDepth() - 2 * edge) / (3 * d)) + 1);
-    double spacing = (members.railDepth() - 2 * edge) / (count - 1);
-    double in = Math.min(4 * d, members.postDepth() - 12);
-    return new DowelledButt(new Peg(d, BEECH), Math.min(count, 8), 4 * d, in, spacing, edge);
+    return dowelled(members, d);
+  }
+
+  /** The usual number of dowels of one diameter, their places and depths. */
+  public static DowelledButt dowelled(Joint.Members members, double diameter) {
+    double edge = dowelEdge(members, diameter);
+    double between = members.railDepth() - 2 * edge;
+    int count = (int) Math.max(2, Math.min(8, Math.floor(between / (3 * diameter)) + 1));
+    return new DowelledButt(
+        new Peg(diameter, BEECH),
+        count,
+        4 * diameter,
+        Math.min(4 * diameter, members.postDepth() - 5),
+        between / (count - 1),
+        edge);
+  }
+
+  /** Two and a half diameters from the edge, and not less than a fifth of the depth. */
+  private static double dowelEdge(Joint.Members members, double diameter) {
+    double depth = members.railDepth();
+    return Math.min(Math.max(2.5 * diameter, 0.2 * depth), 0.35 * depth);
   }
 }

@@ -31,11 +31,13 @@ public record CrossedTenon(double thickness, double height, List<Slot> slots) {
    */
   public record Slot(double from, double to, double fromShoulder, double diameter) {
 
-    double near() {
+    /** Distance of its near side from the shoulder, mm. */
+    public double near() {
       return Math.max(0, fromShoulder - diameter / 2);
     }
 
-    double size() {
+    /** Height that it takes, mm. */
+    public double size() {
       return to - from;
     }
 

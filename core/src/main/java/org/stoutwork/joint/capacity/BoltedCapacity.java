@@ -1,10 +1,8 @@
 package org.stoutwork.joint.capacity;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.fastener.lateral.Embedment;
-import org.stoutwork.fastener.placing.Distances;
 import org.stoutwork.fastener.withdrawal.Heads;
 import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.Joint;
@@ -26,8 +24,6 @@ final class BoltedCapacity {
   /** Safety of steel in tension on the allowable side: 0.6 of yield is about f_u / 2.25. */
   private static final double STEEL_SAFETY = 2.25;
 
-  private static final double ACROSS_THE_GRAIN = 90;
-
   private static final Formula PER_BOLT =
       Formula.define("F_t")
           .meaning("pull in the most loaded bolt")
@@ -48,11 +44,29 @@ final class BoltedCapacity {
           .as("max(F_t, F_0)")
           .source(Source.derived("a drawn-up joint"));
 
+  private static final Formula PRESSED =
+      Formula.define("σ_o")
+          .meaning("pressure under the shoulder of the rail opposite")
+          .unit(Unit.MPA)
+          .where("n", "number of bolts", Unit.ONE)
+          .where("F_b", "pull in one", Unit.N)
+          .where("A_o", "shoulder less its tenon", Unit.MM2)
+          .as("n*F_b/A_o")
+          .source(Source.derived("statics"));
+
+  private static final String ROD =
+      "A like rail meets the post from its other face: the bolts of both are rods from nut to nut,"
+          + " in one bore, without washers.";
+
   private BoltedCapacity() {}
 
   static void all(BoltedTenon joint, Case with) {
     link("bolt in tension", "bolt", joint, with, pad -> steel(pad, joint, with));
-    link("washer pressed into the post", "washer", joint, with, pad -> washer(pad, joint, with));
+    if (with.setting().rod()) {
+      opposite(joint, with);
+    } else {
+      link("washer pressed into the post", "washer", joint, with, pad -> washer(pad, joint, with));
+    }
     link("wood crushed by the nut", "rail", joint, with, pad -> nut(pad, joint, with));
     link(
         "plug between nut and rail end shearing out",
@@ -61,8 +75,7 @@ final class BoltedCapacity {
         with,
         pad -> plug(pad, joint, with));
     shoulder(joint, with);
-    edge(joint, with);
-    walls(joint, with);
+    new BoltPlaces(joint, with).all();
     if (joint.preload() > 0) {
       with.limits()
           .service(
@@ -139,42 +152,23 @@ final class BoltedCapacity {
         pad, with.rail().fV(), nut.fromEnd(), nut.length(), with.members().railThickness());
   }
 
-  /** When the stub tenon gives, the bolts take its load: wood beyond them must not split off. */
-  private static void edge(BoltedTenon joint, Case with) {
-    Distances least = Distances.bolt(joint.bolt().diameter(), ACROSS_THE_GRAIN);
+  /** No washer finds room where a like rail stands: its shoulder takes the pull of the rods. */
+  private static void opposite(BoltedTenon joint, Case with) {
+    Joint.Members m = with.members();
     with.limits()
-        .rule(
-            "bolt from the edge of the rail",
-            "rail",
-            (with.members().railDepth() - joint.spacing()) / 2,
-            least.freeEdge(),
-            Unit.MM,
-            least.source());
-  }
-
-  /** A drill wanders, and a thin web splits off as the tenon swells on its bolt. */
-  private static void walls(BoltedTenon joint, Case with) {
-    List<Double> levers = joint.boreLevers(with.members());
-    if (levers.isEmpty()) {
-      return;
-    }
-    with.limits()
-        .rule(
-            "wood beside the bore of a bolt",
-            "tenon",
-            (joint.thickness() - joint.bore()) / 2,
-            BoltedTenon.WALL_SHARE * joint.thickness(),
-            Unit.MM,
-            Source.projectDefault("a fifth of the tenon's thickness on either side of a bore"));
-    double farthest = levers.stream().mapToDouble(Math::abs).max().orElseThrow();
-    with.limits()
-        .rule(
-            "wood above or below the bore of a bolt",
-            "tenon",
-            joint.height() / 2 - farthest - joint.bore() / 2,
-            joint.bore() / 2,
-            Unit.MM,
-            Source.projectDefault("half of the bore up to the tenon's edge"));
+        .strength(
+            "shoulder of the rail opposite pressed by the rods",
+            "shoulder",
+            Unit.MPA,
+            pad -> {
+              pad.remark(ROD);
+              return pad.take(
+                  PRESSED,
+                  joint.bolts(),
+                  pull(pad, joint, with),
+                  m.railDepth() * m.railThickness() - joint.height() * joint.thickness());
+            },
+            pad -> with.shoulderBearing(pad, m.railDepth()));
   }
 
   private static void shoulder(BoltedTenon joint, Case with) {

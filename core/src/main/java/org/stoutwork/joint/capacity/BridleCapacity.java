@@ -35,6 +35,7 @@ final class BridleCapacity {
     double tongue = joint.thickness() * joint.count();
     if (joint.fit().glued()) {
       glue(with, faces, tongue, m);
+      panels(joint, with, tongue);
     }
     boolean carriesMoment = joint.fit().glued() || joint.fit() instanceof Fit.Pegged;
     if (!carriesMoment) {
@@ -45,6 +46,26 @@ final class BridleCapacity {
     if (joint.fit() instanceof Fit.Pegged pegged) {
       pegs(joint, pegged, with);
     }
+  }
+
+  private static double glued(Joint.Members m) {
+    return Math.min(m.railDepth(), 100);
+  }
+
+  /** A cheek between two tongues is glued on both sides and has half of itself for each. */
+  private static void panels(Bridle joint, Case with, double tongue) {
+    Joint.Members m = with.members();
+    double outer = joint.cheek(m);
+    double thinnest = joint.count() == 1 ? outer : Math.min(outer, joint.thickness() / 2);
+    CrossedPanels panels = new CrossedPanels(with, m.postDepth(), glued(m));
+    panels.rail(new CrossedPanels.Piece("tongue", "tenon", with.rail(), tongue, m.railDepth()));
+    panels.post(
+        new CrossedPanels.Piece(
+            "cheeks of the slot",
+            "post",
+            with.post(),
+            2 * joint.count() * thinnest,
+            m.postDepth()));
   }
 
   private static void bare(Bridle joint, Case with, double tongue) {
@@ -92,15 +113,21 @@ final class BridleCapacity {
     new PegCapacity(
             with,
             pegged,
-            new PegCapacity.Tenon(
-                m.railDepth(), joint.thickness(), joint.count(), m.postDepth(), joint.cheek(m), 0))
+            new PeggedTenon(
+                m.railDepth(),
+                0,
+                joint.thickness(),
+                joint.count(),
+                m.postDepth(),
+                joint.cheek(m),
+                0))
         .all();
   }
 
   private static void glue(Case with, int faces, double tongues, Joint.Members m) {
     JointForces f = with.forces();
     double a = m.postDepth();
-    double b = Math.min(m.railDepth(), 100);
+    double b = glued(m);
     with.limits()
         .strength(
             "glue line under moment",

@@ -22,6 +22,7 @@ final class LapCapacity {
     JointForces f = with.forces();
     if (joint.glued()) {
       glue(joint, with, m);
+      panels(joint, with, m);
       joint.screws().ifPresent(set -> ScrewedCapacity.pressing(joint, set, with));
     } else if (joint.screws().isPresent()) {
       ScrewedCapacity.lap(joint, joint.screws().get(), with);
@@ -44,6 +45,16 @@ final class LapCapacity {
         m.postDepth(),
         with.post().fM());
     cutAway(joint, with);
+  }
+
+  private static void panels(HalfLap joint, Case with, Joint.Members m) {
+    CrossedPanels panels = new CrossedPanels(with, m.postDepth(), Math.min(m.railDepth(), 100));
+    panels.rail(
+        new CrossedPanels.Piece(
+            "rail's half", "rail", with.rail(), joint.railPart(), m.railDepth()));
+    panels.post(
+        new CrossedPanels.Piece(
+            "post's half", "post", with.post(), joint.postPart(m), m.postDepth()));
   }
 
   private static void cutAway(HalfLap joint, Case with) {

@@ -7,6 +7,7 @@ import org.stoutwork.fastener.lateral.WoodPegYield;
 import org.stoutwork.fastener.placing.Distances;
 import org.stoutwork.fastener.placing.Slip;
 import org.stoutwork.joint.Fit;
+import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.bolted.BarrelNut;
 import org.stoutwork.joint.glue.GlueDesign;
 import org.stoutwork.joint.limit.Case;
@@ -25,26 +26,13 @@ import org.stoutwork.working.Pad;
  * Pegs through a tenon or a bridle's tongue. Glue and pegs are not added, for they differ in give:
  * in a glued joint the pegs are a reserve and only their holes and places are judged.
  */
-record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
+record PegCapacity(Case with, Fit.Pegged fit, PeggedTenon tenon) {
 
   /** Coefficient of variation of peg wood in bending. */
   private static final double PEG_COV = 0.16;
 
   /** Coefficient of variation of peg cross-shear, judgement. */
   private static final double SHEAR_COV = 0.2;
-
-  /**
-   * The pegged tenon, mm.
-   *
-   * @param height h
-   * @param thickness t of one
-   * @param count of tenons
-   * @param length l in the post
-   * @param cheek c
-   * @param shoulder on the pressed side
-   */
-  record Tenon(
-      double height, double thickness, int count, double length, double cheek, double shoulder) {}
 
   private static final Formula ALL =
       Formula.define("F")
@@ -75,6 +63,16 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
           .source(
               Source.derived("statics: a clamped shoulder gives way before the peg takes more"));
 
+  private static final Formula PULLED =
+      Formula.define("F_90")
+          .meaning("pull of the pegs across the post")
+          .unit(Unit.N)
+          .where("M", "moment", Unit.N_MM)
+          .where("z", "lever of the pegs to the shoulder pressure", Unit.MM)
+          .where("N", "pull", Unit.N)
+          .as("M/z + N")
+          .source(Source.derived("statics"));
+
   void all() {
     if (!fit.glued()) {
       yielding();
@@ -82,6 +80,7 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
       couple();
       relish();
       places();
+      splitting();
     }
     beside();
     if (fit.drawbored()) {
@@ -167,16 +166,40 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
             "peg",
             f.moment(),
             Unit.N_MM,
-            pad -> {
-              double z =
-                  ShoulderSpring.lever(
-                      pad, tenon.height(), tenon.shoulder(), with.members().railDepth() / 3);
-              return Relish.couple(pad, allPegs(pad), z);
-            });
+            pad -> Relish.couple(pad, allPegs(pad), lever(pad)));
+  }
+
+  /**
+   * The pegs pull the post across its grain, and under a moment too, while the shoulder presses it
+   * back. They bear on the outer cheeks.
+   */
+  private void splitting() {
+    Joint.Members m = with.members();
+    with.limits()
+        .strength(
+            "post splitting across the grain at the pegs",
+            "post",
+            Unit.N,
+            pad ->
+                pad.take(
+                    PULLED, Math.abs(with.forces().moment()), lever(pad), with.forces().tension()),
+            pad ->
+                Splitting.force(
+                    pad,
+                    with.family(),
+                    with.post().fV(),
+                    2 * tenon.cheek(),
+                    Math.min(fit.fromShoulder(), m.postDepth() - 1),
+                    m.postDepth()));
+  }
+
+  private double lever(Pad pad) {
+    return ShoulderSpring.lever(
+        pad, tenon.height(), tenon.shoulder(), with.members().railDepth() / 3);
   }
 
   private double behind() {
-    return tenon.length() - fit.fromShoulder();
+    return tenon.behind(fit, with.setting().crossed());
   }
 
   private void relish() {
@@ -225,7 +248,7 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
                     pad,
                     with.rail().fT0(),
                     tenon.height(),
-                    Math.min(tenon.height(), fit.pegs() * fit.peg().diameter()),
+                    tenon.holes(fit, with.setting().crossed()),
                     tenon.thickness() * tenon.count()));
   }
 
@@ -279,10 +302,7 @@ record PegCapacity(Case with, Fit.Pegged fit, PegCapacity.Tenon tenon) {
             Unit.N_MM,
             pad ->
                 Relish.couple(
-                    pad,
-                    fit.pegs() * tenon.count() * drawbore(pad).lasting(),
-                    ShoulderSpring.lever(
-                        pad, tenon.height(), tenon.shoulder(), with.members().railDepth() / 3)));
+                    pad, fit.pegs() * tenon.count() * drawbore(pad).lasting(), lever(pad)));
     double d = fit.peg().diameter();
     boolean hard = with.rail().hardwood();
     with.limits()

@@ -58,6 +58,20 @@ public final class GlueDesign {
           .as("f_{g,k}*C_D/div")
           .source(Source.fromMemory("ASTM D245", "adjustment of clear-wood values"));
 
+  private static final double POOR = 0.75;
+
+  private static final Formula LOWERED =
+      Formula.define("f_{g,p}")
+          .meaning("strength of a line on wood that bonds with difficulty")
+          .unit(Unit.MPA)
+          .where("r_p", "share that is counted", Unit.ONE)
+          .where("f_g", "strength of a sound line", Unit.MPA)
+          .as("r_p*f_g")
+          .source(
+              Source.projectDefault(
+                  "glued tenons of teak, pulled, held 0.76 of what those of beech let expect (one"
+                      + " series); surfaces prepared with care may hold all"));
+
   /** k_mod of permanent load in service classes 1 and 2, EN 1995-1-1 Table 3.1. */
   private static final double PERMANENT_EC5 = 0.6;
 
@@ -98,6 +112,15 @@ public final class GlueDesign {
     }
     pad.remark("Mean shear strength unknown: the design shear strength of the wood is used.");
     return mean(pad, GlueLine.crossed(pad, shearDesign));
+  }
+
+  /**
+   * Strength of a line on wood that bonds with difficulty.
+   *
+   * @param sound strength of a sound line, MPa
+   */
+  public static double poor(Pad pad, double sound) {
+    return pad.take(LOWERED, POOR, sound);
   }
 
   /** The family with the factors of permanent load, for glues that give way under lasting load. */

@@ -30,15 +30,6 @@ public final class GlueLine {
           .as("S/(1 + 2*sin(θ)^2)")
           .source(Source.derived("Hankinson's form with the ratio one third"));
 
-  private static final Formula MIXED =
-      Formula.define("f_g")
-          .meaning("shear strength of a line partly on long grain and partly on end grain")
-          .unit(Unit.MPA)
-          .where("f_long", "strength on long grain", Unit.MPA)
-          .where("r_long", "share of the line on long grain; end grain counts nought", Unit.ONE)
-          .as("f_long*r_long")
-          .source(Source.commonPractice("glue on end grain is not counted"));
-
   private GlueLine() {}
 
   /** One third of S: tenons, laps, bridles. */
@@ -49,10 +40,5 @@ public final class GlueLine {
   /** At an angle in degrees between slip and the grain of one face: S at 0°, S/3 at 90°. */
   public static double angled(Pad pad, double shear, double degrees) {
     return pad.take(ANGLED, shear, Math.toRadians(degrees));
-  }
-
-  /** A line of which only a share lies on long grain. */
-  public static double mixed(Pad pad, double longGrain, double share) {
-    return pad.take(MIXED, longGrain, share);
   }
 }

@@ -94,7 +94,8 @@ public record Case(
           glue.name() + " gives way under lasting load: taken with the factor of permanent load.");
       rules = GlueDesign.permanent(rules);
     }
-    double line = GlueDesign.crossed(pad, mean, Math.min(rail().fV(), post().fV()), rules);
+    double sound = GlueDesign.crossed(pad, mean, Math.min(rail().fV(), post().fV()), rules);
+    double line = strength.gluesPoorly() ? GlueDesign.poor(pad, sound) : sound;
     return Math.min(line, GlueDesign.classLimit(pad, glue.grade(), rules, line));
   }
 

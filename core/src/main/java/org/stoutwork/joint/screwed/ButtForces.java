@@ -69,7 +69,7 @@ public record ButtForces(
   }
 
   @Override
-  public double shearOfOne(Pad pad, StrengthFamily family, double diameter) {
+  public double shearOfOne(Pad pad, StrengthFamily family, Fastening fastening) {
     return pad.take(SHARED, shear, count);
   }
 }

@@ -33,6 +33,15 @@ public sealed interface Fastening permits Screwing, Nailing {
   /** Length in the piece that the point sits in, mm. */
   double reach();
 
+  /** Length of the tapered tip, mm. */
+  double tip();
+
+  /**
+   * Diameter with which it bears and bends, and by which the rules of nails or those of bolts are
+   * chosen, EN 1995-1-1 8.7.1, mm.
+   */
+  double effectiveDiameter();
+
   /** Whether a hole is drilled for it. */
   boolean drilled();
 }

@@ -57,6 +57,18 @@ abstract class FasteningCapacity<F extends Fastening> {
           .as("Z*C_eg*C_Δ")
           .source(Documents.nds("Table 11.3.1, 12.5.2"));
 
+  private static final Formula LESS_TIP =
+      Formula.define("l_m")
+          .meaning("length that bears on the point side, reaching in by less than 10 D")
+          .unit(Unit.MM)
+          .where("p", "reach with the tip", Unit.MM)
+          .where("E", "length of the tapered tip", Unit.MM)
+          .as("p - E/2")
+          .source(Documents.nds("12.3.5.3"));
+
+  /** Reach in diameters from which the tip counts whole, NDS 12.3.5.3, from memory. */
+  private static final double LONG = 10;
+
   private static final double END_GRAIN = 0.67;
 
   final F fastening;
@@ -77,9 +89,6 @@ abstract class FasteningCapacity<F extends Fastening> {
     this.head = head;
     this.point = point;
   }
-
-  /** Diameter that bends in the yield modes of EN 1995-1-1, mm. */
-  abstract double bentDiameter();
 
   /** Diameter that bends in the yield modes of the NDS, mm. */
   abstract double core();
@@ -104,7 +113,7 @@ abstract class FasteningCapacity<F extends Fastening> {
   }
 
   final double shear(Pad pad) {
-    return forces.shearOfOne(pad, family, fastening.fastener().diameter());
+    return forces.shearOfOne(pad, family, fastening);
   }
 
   /** Shear that one fastener carries, N. */
@@ -117,10 +126,10 @@ abstract class FasteningCapacity<F extends Fastening> {
                 pad,
                 fastening.headThickness(),
                 fastening.reach(),
-                bentDiameter(),
+                fastening.effectiveDiameter(),
                 bearing(pad, fastening.head(), fastening.headAngle()),
                 bearing(pad, fastening.point(), fastening.pointAngle()),
-                Johansen.steelMoment(pad, ultimate(), bentDiameter()),
+                Johansen.steelMoment(pad, ultimate(), fastening.effectiveDiameter()),
                 0,
                 0)
             .least()
@@ -136,7 +145,7 @@ abstract class FasteningCapacity<F extends Fastening> {
     return NdsYield.single(
             pad,
             core(),
-            fastening.reach(),
+            bearingLength(pad),
             fastening.headThickness(),
             fem,
             fes,
@@ -144,6 +153,14 @@ abstract class FasteningCapacity<F extends Fastening> {
             NdsYield.Reduction.ofThreaded(d, core(), angle))
         .least()
         .force();
+  }
+
+  /** Long fasteners count with their tip, shorter ones with half of it. */
+  private double bearingLength(Pad pad) {
+    double reach = fastening.reach();
+    return reach >= LONG * fastening.fastener().diameter()
+        ? reach
+        : pad.take(LESS_TIP, reach, fastening.tip());
   }
 
   private double allowable(Pad pad, double force) {

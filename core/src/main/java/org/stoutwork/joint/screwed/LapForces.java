@@ -59,7 +59,7 @@ public record LapForces(
   }
 
   @Override
-  public double shearOfOne(Pad pad, StrengthFamily family, double diameter) {
+  public double shearOfOne(Pad pad, StrengthFamily family, Fastening fastening) {
     return count == 1
         ? pad.take(ALONE, axial, shear)
         : pad.take(SHEAR, axial, shear, count, moment, farAlong, farAcross, squares);

@@ -20,7 +20,7 @@ public record LayersForces(LayerSlip layers, double slip, double shear) implemen
 
   /** Force of the slip between the layers; screws build it up one by one and share no end force. */
   @Override
-  public double shearOfOne(Pad pad, StrengthFamily family, double diameter) {
+  public double shearOfOne(Pad pad, StrengthFamily family, Fastening fastening) {
     return layers.force(pad, slip, shear);
   }
 }

@@ -31,6 +31,11 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
           .fitted("max(7*d, (13*d - 30)*ρ_k/400)")
           .source(Documents.ec5("8.3.1.2(6) (8.18)"));
 
+  private static final Formula TOGETHER_EC5 = together(Documents.ec5("8.3.3 (8.27), smooth nails"));
+
+  private static final Formula TOGETHER_NDS =
+      together(Documents.nds("12.4.2, its angle formula written out"));
+
   private NailCapacity(
       Nailing nailing, StrengthFamily family, FastenerForces forces, List<Seat> head) {
     super(nailing, family, forces, head, List.of());
@@ -53,13 +58,16 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
     limits.strength("nail pulling out", "nail", Unit.N, c::pull, c::withdrawal);
     limits.strength("nail head pulling through", "nail", Unit.N, c::pull, c::through);
     limits.strength("nail yielding across", "nail", Unit.N, c::shear, c::lateral);
+    if (c.pull(Pad.blank()) > 0) {
+      limits.strength("pull and shear of the nail together", "nail", Unit.ONE, c::together, p -> 1);
+    }
     c.rules(limits);
     c.seats(limits);
     return limits.list();
   }
 
   private void rules(Limits limits) {
-    double d = bentDiameter();
+    double d = fastening.effectiveDiameter();
     limits.rule(
         "reach of the nail",
         "nail",
@@ -89,11 +97,35 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
       pad.remark("No smooth nail is counted that is pulled from end grain.");
       return 0;
     }
-    double d = bentDiameter();
+    double d = fastening.effectiveDiameter();
     double reach = fastening.reach();
     return family instanceof StrengthFamily.Allowable a
         ? ScrewWithdrawal.nail(pad, fastening.point().gravity(), d, reach, a.loadDuration())
         : design(pad, NailWithdrawal.point(pad, d, reach, fastening.point().density()));
+  }
+
+  /** Smooth nails add straight by both codes. */
+  private double together(Pad pad) {
+    double pull = pull(pad);
+    double shear = shear(pad);
+    double along = Math.min(withdrawal(pad), through(pad));
+    return pad.take(
+        family instanceof StrengthFamily.Allowable ? TOGETHER_NDS : TOGETHER_EC5,
+        pull,
+        along,
+        shear,
+        lateral(pad));
+  }
+
+  private static Formula together(Source source) {
+    return Formula.define("u")
+        .meaning("pull and shear together, added straight")
+        .where("F_ax", "pull", Unit.N)
+        .where("F_{ax,R}", "pull-out capacity", Unit.N)
+        .where("F_v", "shear", Unit.N)
+        .where("F_{v,R}", "shear capacity", Unit.N)
+        .as("F_ax/F_{ax,R} + F_v/F_{v,R}")
+        .source(source);
   }
 
   private double through(Pad pad) {
@@ -104,12 +136,8 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
         pad,
         family instanceof StrengthFamily.Allowable
             ? Heads.pullThroughAllowable(pad, wood.gravity(), head, thickness)
-            : NailWithdrawal.head(pad, bentDiameter(), head, thickness, wood.density()));
-  }
-
-  @Override
-  double bentDiameter() {
-    return fastening.nail().diameter();
+            : NailWithdrawal.head(
+                pad, fastening.effectiveDiameter(), head, thickness, wood.density()));
   }
 
   @Override
@@ -130,7 +158,7 @@ public final class NailCapacity extends FasteningCapacity<Nailing> {
   @Override
   double bearing(Pad pad, TimberStrength wood, double degrees) {
     return fastening.drilled()
-        ? Embedment.along(pad, bentDiameter(), wood.density())
-        : Embedment.driven(pad, bentDiameter(), wood.density());
+        ? Embedment.along(pad, fastening.effectiveDiameter(), wood.density())
+        : Embedment.driven(pad, fastening.effectiveDiameter(), wood.density());
   }
 }

@@ -52,6 +52,17 @@ public record Nailing(
     return nail.length() - headThickness;
   }
 
+  /** Two diameters, NDS, from memory. */
+  @Override
+  public double tip() {
+    return 2 * nail.diameter();
+  }
+
+  @Override
+  public double effectiveDiameter() {
+    return nail.diameter();
+  }
+
   /** A nail bears alike at every angle to the grain. */
   @Override
   public double headAngle() {

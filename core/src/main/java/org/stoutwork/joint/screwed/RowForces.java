@@ -64,17 +64,18 @@ public record RowForces(
   }
 
   @Override
-  public double shearOfOne(Pad pad, StrengthFamily family, double diameter) {
+  public double shearOfOne(Pad pad, StrengthFamily family, Fastening fastening) {
     if (count == 1) {
       return pad.given("F_v", "shear", Math.hypot(alongRow, acrossRow), Unit.N, ANALYSIS);
     }
-    double along = alongRow == 0 ? count : counting(pad, family, diameter);
+    double along = alongRow == 0 ? count : counting(pad, family, fastening);
     return pad.take(SHEAR, alongRow, along, acrossRow, count);
   }
 
-  private double counting(Pad pad, StrengthFamily family, double d) {
+  private double counting(Pad pad, StrengthFamily family, Fastening fastening) {
+    double d = fastening.fastener().diameter();
     return family instanceof StrengthFamily.PartialFactors
-        ? Rows.effective(pad, count, spacing, d)
+        ? Rows.effective(pad, count, spacing, d, fastening.effectiveDiameter())
         : Rows.allowable(pad, count, spacing, d, headStiffness, pointStiffness);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Documents;
 import org.stoutwork.fastener.lateral.Embedment;
+import org.stoutwork.fastener.placing.Distances;
 import org.stoutwork.fastener.placing.PilotHoles;
 import org.stoutwork.fastener.withdrawal.Heads;
 import org.stoutwork.fastener.withdrawal.ScrewWithdrawal;
@@ -104,10 +105,12 @@ public final class ScrewCapacity extends FasteningCapacity<Screwing> {
     limits.rule(
         "reach of the screw",
         "screw",
-        fastening.reach(),
+        fastening.screw() instanceof CoachScrew
+            ? fastening.reach() - fastening.tip()
+            : fastening.reach(),
         fastening.screw().leastReach() * fastening.screw().diameter(),
         Unit.MM,
-        Documents.nds("12.1.4, 12.1.5: 4 D for coach screws, 6 D for wood screws"));
+        Documents.nds("12.1.4, 12.1.5: 4 D without the tip for coach screws, 6 D for wood screws"));
     pilotHole(limits);
     seats(limits);
     if (pull(Pad.blank()) > 0) {
@@ -186,11 +189,6 @@ public final class ScrewCapacity extends FasteningCapacity<Screwing> {
   }
 
   @Override
-  double bentDiameter() {
-    return 1.1 * core();
-  }
-
-  @Override
   double core() {
     return fastening.core();
   }
@@ -208,8 +206,8 @@ public final class ScrewCapacity extends FasteningCapacity<Screwing> {
   /** Bearing in drilled holes; screws above 6 mm bear as bolts do, at an angle to the grain. */
   @Override
   double bearing(Pad pad, TimberStrength wood, double degrees) {
-    double d = bentDiameter();
-    return d > 6
+    double d = fastening.effectiveDiameter();
+    return d > Distances.SLENDER
         ? Embedment.ec5(pad, d, wood.density(), degrees, wood.hardwood())
         : Embedment.along(pad, d, wood.density());
   }

@@ -32,6 +32,12 @@ public record Screwing(
     double pilot)
     implements Fastening {
 
+  /** Reach of the smooth shank with which it counts, EN 1995-1-1 8.7.1(2), from memory. */
+  private static final double SHANK_REACH = 4;
+
+  /** Effective diameter of a thread over its core, EN 1995-1-1 8.7.1(3), from memory. */
+  private static final double THREAD = 1.1;
+
   /** Checks that the screw reaches into the second piece. */
   public Screwing {
     if (!(headThickness > 0 && headThickness < screw.length())) {
@@ -69,6 +75,21 @@ public record Screwing(
   @Override
   public double reach() {
     return screw.length() - headThickness;
+  }
+
+  @Override
+  public double tip() {
+    return screw.tip();
+  }
+
+  /**
+   * The smooth shank where it reaches into the second piece by four diameters, else 1.1 times the
+   * core.
+   */
+  @Override
+  public double effectiveDiameter() {
+    boolean shank = screw.smooth() - headThickness >= SHANK_REACH * screw.diameter();
+    return shank ? screw.diameter() : THREAD * screw.root();
   }
 
   @Override

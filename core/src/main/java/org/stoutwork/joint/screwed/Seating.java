@@ -94,7 +94,7 @@ final class Seating {
     double d = fastening.fastener().diameter();
     boolean drilled = fastening.drilled();
     return family instanceof StrengthFamily.PartialFactors
-        ? Distances.screw(d, seat.degrees(), wood.density(), drilled)
+        ? Distances.screw(d, fastening.effectiveDiameter(), seat.degrees(), wood.density(), drilled)
         : Distances.allowable(d, seat.degrees(), wood.hardwood(), drilled, seat.slenderness());
   }
 

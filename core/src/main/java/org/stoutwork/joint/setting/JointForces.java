@@ -19,16 +19,6 @@ public record JointForces(
     double momentVertical,
     double torsion) {
 
-  /** A moment and a shear force in the plane of the frame, nothing else. */
-  public static JointForces inPlane(double shear, double moment) {
-    return new JointForces(0, shear, 0, moment, 0, 0);
-  }
-
-  /** A pull along the rail, nothing else. */
-  public static JointForces pull(double axial) {
-    return new JointForces(axial, 0, 0, 0, 0, 0);
-  }
-
   /** The part of the axial force that pulls out, N. */
   public double tension() {
     return Math.max(0, axial);

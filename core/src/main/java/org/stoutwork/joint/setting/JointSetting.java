@@ -17,6 +17,8 @@ import org.stoutwork.joint.Joint;
  * @param angle between the rail's axis and the grain of the post, degrees, 90 if square
  * @param crossed bores of bolts that run through the post across the rail
  * @param proud how far the rail's upper edge stands above the end of the post, mm
+ * @param rod whether a like rail meets the post from its other face, so that bolts on their common
+ *     axis are rods from nut to nut
  */
 public record JointSetting(
     Joint.Members members,
@@ -29,7 +31,8 @@ public record JointSetting(
     double postBelow,
     double angle,
     List<CrossBore> crossed,
-    double proud) {
+    double proud,
+    boolean rod) {
 
   /** A joint that no bolt of another joint crosses, its rail not proud of the post. */
   public JointSetting(
@@ -42,7 +45,9 @@ public record JointSetting(
       double postAbove,
       double postBelow,
       double angle) {
-    this(members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, List.of(), 0);
+    this(
+        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, List.of(), 0,
+        false);
   }
 
   /** Checks distance and angle. */
@@ -66,7 +71,8 @@ public record JointSetting(
   /** The same with the rail's upper edge so much above the end of the post. */
   public JointSetting leftProud(double mm) {
     return new JointSetting(
-        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, crossed, mm);
+        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, crossed, mm,
+        rod);
   }
 
   /** Whether the mortise is open at the post's upper end: no wood is left above it. */
@@ -77,7 +83,25 @@ public record JointSetting(
   /** The same with bolts of other joints through the post. */
   public JointSetting crossedBy(List<CrossBore> bores) {
     return new JointSetting(
-        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, bores, proud);
+        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, bores, proud,
+        rod);
+  }
+
+  /** The same with a like rail on the other face of the post. */
+  public JointSetting withRod(boolean likeRailOpposite) {
+    return new JointSetting(
+        members,
+        postFace,
+        railDepth,
+        rail,
+        post,
+        glue,
+        postAbove,
+        postBelow,
+        angle,
+        crossed,
+        proud,
+        likeRailOpposite);
   }
 
   /** A square joint in the length of a post, in PVA, rings unknown. */

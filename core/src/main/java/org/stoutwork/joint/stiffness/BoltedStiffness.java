@@ -20,7 +20,8 @@ final class BoltedStiffness {
     ShoulderSpring.Pressed pressed =
         ShoulderSpring.of(
             pad, m.railDepth(), m.railThickness(), joint.height(), joint.thickness(), narrower, e);
-    double bolt = BedBolt.bolt(pad, joint.bolt().size().stressArea(), joint.gripLength(m));
+    double grip = joint.gripLength(m, setting.rod());
+    double bolt = BedBolt.bolt(pad, joint.bolt().size().stressArea(), grip);
     double k = rotation(joint, m, pad, pressed, bolt);
     boolean tight = joint.preload() > 0;
     Range inPlane = tight ? Range.of(k, 0.3, 0.6, 1) : Range.of(k, 0, 0.3, 1);

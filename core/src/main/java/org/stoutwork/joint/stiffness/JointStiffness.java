@@ -51,12 +51,6 @@ public record JointStiffness(
     return joint.fold(new ByKind(setting, pad));
   }
 
-  /** The springs under lasting load: every one divided by 1 + k_def. */
-  public JointStiffness crept(double kDef) {
-    double f = 1 / (1 + kDef);
-    return new JointStiffness(low.times(f), mean.times(f), high.times(f), reason, freeRotation);
-  }
-
   private static final Source STATED = Source.yours("stated joint stiffness");
 
   private record ByKind(JointSetting setting, Pad pad) implements Joint.Cases<JointStiffness> {

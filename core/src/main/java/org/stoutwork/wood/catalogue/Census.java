@@ -36,6 +36,7 @@ public record Census(String table, Map<Mark, Integer> counts) {
           "seasoning.csv",
           "sheet-movement.csv",
           "friction.csv",
+          "gluing.csv",
           "climates.csv");
 
   /** Keeps its own copy. */

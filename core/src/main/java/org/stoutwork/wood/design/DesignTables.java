@@ -14,6 +14,7 @@ import org.stoutwork.wood.grade.GrowthRatios;
 import org.stoutwork.wood.grade.Seasoning;
 import org.stoutwork.wood.moisture.ClearMeans;
 import org.stoutwork.wood.scatter.Variability;
+import org.stoutwork.wood.surface.Gluing;
 import org.stoutwork.wood.time.TimeFactors;
 
 /** The tables that design values are made from. Load once and pass on. Immutable. */
@@ -26,6 +27,7 @@ public final class DesignTables {
   private final Seasoning seasoning;
   private final TimeFactors time;
   private final ClassAssignments assignments;
+  private final Gluing gluing;
   private final Table divisors;
 
   private DesignTables() {
@@ -36,6 +38,7 @@ public final class DesignTables {
     seasoning = Seasoning.load();
     time = TimeFactors.load();
     assignments = ClassAssignments.load();
+    gluing = Gluing.load();
     divisors = Table.beside(Wood.class, "clear-wood-divisors.csv");
   }
 
@@ -81,6 +84,11 @@ public final class DesignTables {
   /** Strength classes that species are assigned to. */
   public ClassAssignments assignments() {
     return assignments;
+  }
+
+  /** Whether a wood bonds with difficulty. */
+  public boolean gluesPoorly(Wood wood) {
+    return gluing.difficult(wood).isPresent();
   }
 
   /** The divisor from a clear-wood value to an allowable stress. */

@@ -8,6 +8,6 @@
  *
  * <p>Uses {@code quantity}, {@code source}, {@code table}, {@code working}, {@code wood}, {@code
  * wood.time}, {@code wood.moisture}, {@code wood.direction}, {@code wood.grade}, {@code
- * wood.scatter} and {@code wood.catalogue}.
+ * wood.scatter}, {@code wood.surface} and {@code wood.catalogue}.
  */
 package org.stoutwork.wood.design;

@@ -30,8 +30,8 @@ class CensusTest {
     }
     text.append("  %-38s %4d / %3d%n".formatted("all", published, remembered));
     System.out.print(text);
-    assertEquals(24, all.size());
-    assertTrue(published >= 664, "rows lost their mark \"published\": " + text);
+    assertEquals(25, all.size());
+    assertTrue(published >= 675, "rows lost their mark \"published\": " + text);
     assertTrue(remembered <= 301, "more rows are from memory than before: " + text);
     String readme = Files.readString(Path.of("..", "README.md"));
     String stated = "%s published marks and %s from memory".formatted(published, remembered);

@@ -150,7 +150,7 @@ final class PartCollector {
     s.extension()
         .ifPresent(
             e -> {
-              double[] z = Box.about(s.centreAt().mm(), e.depth().mm());
+              double[] z = Box.about(s.endCentreMm(), e.depth().mm());
               double l = e.length().mm();
               boxes.add(Box.of(mark, Box.Kind.STRETCHER, Box.from(x0, x0 + l), y, z));
               boxes.add(Box.of(mark, Box.Kind.STRETCHER, Box.from(x1 - l, x1), y, z));

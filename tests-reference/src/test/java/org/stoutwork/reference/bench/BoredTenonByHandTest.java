@@ -57,7 +57,7 @@ class BoredTenonByHandTest {
     // Q of the sound half = 24 · 80²/8 = 19 200 mm³; b = 24 - 11 = 13 mm
     // V_R = k_cr · f_v · I · b/Q = 0.67 · 4.2 · 1 023 281 · 13/19 200 = 1949.7 N
     // The whole tenon would carry 0.67 · 4.2 · 24 · 80/1.5 = 3601.9 N.
-    JointLimit shear = limit(JointForces.inPlane(800, 0), "tenon shear at the shoulder");
+    JointLimit shear = limit(new JointForces(0, 800, 0, 0, 0, 0), "tenon shear at the shoulder");
     assertEquals(1949.7, shear.capacity(), 0.1);
     assertEquals(0.41033, shear.utilisation(), 1e-4);
   }

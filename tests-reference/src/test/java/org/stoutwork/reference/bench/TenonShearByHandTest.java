@@ -42,7 +42,7 @@ class TenonShearByHandTest {
             tenon,
             setting,
             new JointStrength(strength, strength, family, false),
-            JointForces.inPlane(FORCE, 0),
+            new JointForces(0, FORCE, 0, 0, 0, 0),
             true)
         .stream()
         .filter(limit -> limit.failure().equals("tenon shear at the shoulder"))

@@ -32,8 +32,17 @@ record SeriesRow(Map<String, String> fields) {
 
   /** Mean shear strength of clear wood near 12 %, from the product's own table, MPa. */
   double shear(String column) {
+    return mean(column, ClearProperty.SHEAR);
+  }
+
+  /** Mean bending strength of clear wood near 12 %, from the product's own table, MPa. */
+  double bending(String column) {
+    return mean(column, ClearProperty.BENDING);
+  }
+
+  private double mean(String column, ClearProperty what) {
     Species wood = (Species) WOODS.byKey(in(column)).orElseThrow();
-    return wood.clear().dry(ClearProperty.SHEAR).map(Property::value).orElseThrow();
+    return wood.clear().dry(what).map(Property::value).orElseThrow();
   }
 
   /** Mean of the paper in the sense that more is better: flexibility is turned over. */

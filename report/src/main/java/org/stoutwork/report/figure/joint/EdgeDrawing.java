@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.EndCap;
 import org.stoutwork.bench.EndExtension;
+import org.stoutwork.bench.GluedEdge;
 import org.stoutwork.bench.Lipping;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.report.drawing.Bounds;
@@ -157,7 +158,9 @@ public final class EdgeDrawing {
     double depth = s.depth().mm();
     double deep = piece.depth().mm();
     double length = piece.length().mm();
-    double low = deep - depth;
+    boolean below = piece.edge() == GluedEdge.BELOW;
+    double low = below ? deep - depth : 0;
+    double line = below ? low : depth;
     double shown = length + depth;
     List<String> names =
         bench.stretchers().stream()
@@ -167,15 +170,16 @@ public final class EdgeDrawing {
     return drawn(
         "Deepened end",
         String.join(", ", names)
-            + "; one glued-on piece, drawn below; the frame is analysed with the middles of stretcher and"
-            + " end at one height",
+            + "; one piece glued on "
+            + piece.edge().words()
+            + "; the other edge runs through",
         "From the front",
         v ->
-            v.seen(0, 0, length, low)
-                .seen(0, low, shown, deep)
-                .broken(shown, low, shown, deep)
+            v.seen(0, below ? 0 : line, length, below ? line : deep)
+                .seen(0, low, shown, low + depth)
+                .broken(shown, low, shown, low + depth)
                 .below(0, 0, length, 0, 0)
                 .left(0, 0, 0, deep)
-                .right(shown, 0, low, deep));
+                .right(shown, 0, low, low + depth));
   }
 }

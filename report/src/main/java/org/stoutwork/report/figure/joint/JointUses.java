@@ -104,7 +104,7 @@ public final class JointUses {
         Joint.Members members =
             new Joint.Members(
                 s.endDepthMm(), s.thickness().mm(), leg.along().mm(), leg.across().mm());
-        add(s.joint().joint(), upright(frame, members, s.centreAt().mm()), name, "leg");
+        add(s.joint().joint(), upright(frame, members, s.endCentreMm()), name, "leg");
       }
     }
   }
@@ -114,7 +114,7 @@ public final class JointUses {
     Joint.Members members =
         new Joint.Members(
             s.endDepthMm(), s.thickness().mm(), rail.thickness().mm(), rail.length().mm());
-    double rise = rail.centreAt().mm() - s.centreAt().mm();
+    double rise = rail.centreAt().mm() - s.endCentreMm();
     double beyond = (rail.depth().mm() - s.endDepthMm()) / 2;
     return new Place(members, Place.Run.CROSSING, beyond + rise, beyond - rise);
   }

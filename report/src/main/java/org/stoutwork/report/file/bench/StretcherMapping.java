@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.stoutwork.bench.GluedEdge;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.bench.sketch.StretcherSketch;
@@ -72,6 +73,9 @@ final class StretcherMapping {
     Take.value(lengths.place(fields, "centreAt"), stretcher::centreAt);
     Take.value(lengths.size(fields, "endDepth"), stretcher::endDepth);
     Take.value(lengths.size(fields, "endLength"), stretcher::endLength);
+    Take.value(
+        fields.scalar("endPiece", WordKinds.of(GluedEdge.class, GluedEdge::words)),
+        stretcher::endPiece);
     Take.value(HoldKind.field(fields, "hold", lengths), stretcher::hold);
     joints.read(fields, stretcher::joint);
   }

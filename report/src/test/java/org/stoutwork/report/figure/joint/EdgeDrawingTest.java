@@ -3,10 +3,12 @@ package org.stoutwork.report.figure.joint;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.bench.Bench;
+import org.stoutwork.bench.GluedEdge;
 import org.stoutwork.bench.Lipping;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.bench.sketch.BenchSketch;
@@ -30,6 +32,11 @@ class EdgeDrawingTest {
   }
 
   private static Bench bench(Consumer<TopSketch> edges, double endDepth) throws UnsoundBench {
+    return bench(edges, endDepth, GluedEdge.BELOW);
+  }
+
+  private static Bench bench(Consumer<TopSketch> edges, double endDepth, GluedEdge edge)
+      throws UnsoundBench {
     BenchSketch sketch =
         BenchSketch.named("trial")
             .wood("beech, European")
@@ -40,7 +47,7 @@ class EdgeDrawingTest {
           s -> {
             s.name(line.words() + " stretcher").line(line).depth(mm(97)).centreAt(mm(260));
             if (endDepth > 0) {
-              s.endDepth(mm(endDepth)).endLength(mm(215));
+              s.endDepth(mm(endDepth)).endLength(mm(215)).endPiece(edge);
             }
           });
     }
@@ -91,6 +98,45 @@ class EdgeDrawingTest {
             assertTrue(
                 edge.drawing().width() <= WIDTH + 1e-6 && edge.drawing().height() <= HEIGHT + 1e-6,
                 edge.title()));
+  }
+
+  @Test
+  void a_piece_glued_on_above_is_drawn_above_and_said_to_be() throws UnsoundBench {
+    EdgeDrawing.Edge below = draw(bench(t -> {}, 131)).get(0);
+    EdgeDrawing.Edge above = draw(bench(t -> {}, 131, GluedEdge.ABOVE)).get(0);
+    assertTrue(below.note().contains("one piece glued on below"), below.note());
+    assertTrue(above.note().contains("one piece glued on above"), above.note());
+    // On paper y runs downwards.
+    assertEquals(1, Math.signum(middle(below) - middleOfAll(below)));
+    assertEquals(-1, Math.signum(middle(above) - middleOfAll(above)));
+  }
+
+  /** Place on paper of the middle of the shallowest shape, which is the piece. */
+  private static double middle(EdgeDrawing.Edge edge) {
+    return shapes(edge.drawing()).stream()
+        .min(Comparator.comparingDouble(h -> h[1] - h[0]))
+        .map(h -> (h[0] + h[1]) / 2)
+        .orElseThrow();
+  }
+
+  private static double middleOfAll(EdgeDrawing.Edge edge) {
+    double low = shapes(edge.drawing()).stream().mapToDouble(h -> h[0]).min().orElseThrow();
+    double high = shapes(edge.drawing()).stream().mapToDouble(h -> h[1]).max().orElseThrow();
+    return (low + high) / 2;
+  }
+
+  private static List<double[]> shapes(Drawing drawing) {
+    return drawing.marks().stream()
+        .filter(Mark.Polygon.class::isInstance)
+        .map(mark -> ((Mark.Polygon) mark).points())
+        .map(
+            corners ->
+                new double[] {
+                  corners.stream().mapToDouble(p -> p.y()).min().orElse(0),
+                  corners.stream().mapToDouble(p -> p.y()).max().orElse(0)
+                })
+        .filter(h -> h[1] - h[0] > 5)
+        .toList();
   }
 
   @Test
