@@ -29,6 +29,11 @@ public record Top(
     layers = List.copyOf(layers);
   }
 
+  /** With other holes for its screws. */
+  public Top with(TopFixing other) {
+    return new Top(length, width, layers, hold, other, endCap, lipping);
+  }
+
   /** Whole thickness, mm. */
   public double thicknessMm() {
     return layers.stream().mapToDouble(layer -> layer.thickness().mm()).sum();

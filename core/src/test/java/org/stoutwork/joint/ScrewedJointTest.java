@@ -102,8 +102,7 @@ class ScrewedJointTest {
   void
       no_standard_counts_a_wood_screw_pulled_from_the_end_of_a_rail_and_one_counts_a_coach_screw() {
     ScrewedButt wood = new ScrewedButt(Samples.screws(125, 2));
-    ScrewedButt coach =
-        new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24, 8), 2, 35, 5));
+    ScrewedButt coach = new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24), 2, 35, 5));
     String out = "thread pulling out";
     assertEquals(0, limit(wood, Samples.PARTIAL, FORCES, out).capacity());
     assertEquals(0, limit(wood, Samples.ALLOWABLE, FORCES, out).capacity());
@@ -113,7 +112,7 @@ class ScrewedJointTest {
 
   @Test
   void the_farthest_screw_of_a_butt_pulls_against_the_pressed_edge() {
-    ScrewedButt butt = new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24, 8), 2, 35, 5));
+    ScrewedButt butt = new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24), 2, 35, 5));
     double near = 35 - 120 / 9.0;
     double far = 85 - 120 / 9.0;
     double pull = 310 / 2.0 + 21_000 * far / (near * near + far * far) + 1_300 / (2 * 22.5);

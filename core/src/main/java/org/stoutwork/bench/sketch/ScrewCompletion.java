@@ -122,7 +122,7 @@ final class ScrewCompletion {
 
   private static Screw screw(boolean coach, double d, double length, double through) {
     return coach
-        ? CoachScrew.plain(d, length, Math.max(d, length - through - d), 3 * d, d)
+        ? CoachScrew.plain(d, length, Math.max(d, length - through - d), 3 * d)
         : WoodScrew.plain(d, length, Math.min(length, Math.max(2 * d, THREADED * length)), 2 * d);
   }
 }

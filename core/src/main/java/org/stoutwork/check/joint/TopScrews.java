@@ -33,7 +33,8 @@ import org.stoutwork.wood.time.DurationClass;
 
 /**
  * The screws that hold the top on its rails: what the frame pulls and pushes through the bearings
- * of one rail, shared alike by its screws. In the end frame whose screws are used most.
+ * of one rail. All its screws share the pull, those without play in their holes the shear. In the
+ * end frame whose screws are used most.
  */
 public final class TopScrews {
 
@@ -222,6 +223,7 @@ public final class TopScrews {
     RowForces forces =
         new RowForces(
             row.count(),
+            TopPlay.tight(fixing),
             row.pitch(),
             drawn.pull(),
             drawn.sideways(),
@@ -243,11 +245,10 @@ public final class TopScrews {
     double through = frame.topRail().depth().mm();
     double thread = fixing.threadLength().mm();
     double length = through + thread + d;
-    double hole = fixing.holeDiameter().mm();
     double washer = fixing.washerDiameter().mm();
     Screw screw =
         fixing.screw() == FixingScrew.COACH_SCREW
-            ? CoachScrew.plain(d, length, thread, washer, hole)
+            ? CoachScrew.plain(d, length, thread, washer)
             : WoodScrew.plain(d, length, thread + d, washer);
     double toTheBench = Math.toDegrees(Math.atan2(drawn.sideways(), drawn.lengthways()));
     double inRail = 90 - toTheBench;
@@ -259,7 +260,7 @@ public final class TopScrews {
         inRail,
         lengthwise() ? toTheBench : inRail,
         false,
-        hole,
+        fixing.hole(),
         fixing.pilotDiameter().mm());
   }
 }

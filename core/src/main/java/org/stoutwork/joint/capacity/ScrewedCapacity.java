@@ -1,6 +1,7 @@
 package org.stoutwork.joint.capacity;
 
 import java.util.List;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.joint.HalfLap;
 import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
@@ -65,7 +66,7 @@ final class ScrewedCapacity {
         90,
         90,
         false,
-        set.screw().diameter(),
+        ScrewHole.round(set.screw().diameter()),
         set.pilot());
   }
 
@@ -157,7 +158,16 @@ final class ScrewedCapacity {
     Joint.Members m = with.members();
     double d = set.screw().diameter();
     Screwing screwing =
-        new Screwing(set.screw(), through, with.post(), with.rail(), 90, 90, true, d, set.pilot());
+        new Screwing(
+            set.screw(),
+            through,
+            with.post(),
+            with.rail(),
+            90,
+            90,
+            true,
+            ScrewHole.round(d),
+            set.pilot());
     double pitch = some(set.pitch(m.railDepth()));
     double end = Math.min(with.setting().postAbove(), with.setting().postBelow()) + edge(set, m);
     List<Seat> post =
