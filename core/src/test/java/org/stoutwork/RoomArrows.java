@@ -63,8 +63,8 @@ final class RoomArrows {
       bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, fastener,
                             joint, joint.setting
       bench.sketch        : quantity, source, working, wood, wood.time, wood.moisture, wood.grade,
-                            wood.catalogue, section, fastener, joint, joint.setting, joint.tenon,
-                            joint.advice, bench
+                            wood.catalogue, section, fastener, fastener.placing, joint,
+                            joint.setting, joint.tenon, joint.advice, bench
       action              : quantity, source, wood.time, bench
       result              : quantity, source, working, bench, action
       assembly            : quantity, working, wood, wood.time, wood.moisture, wood.direction,

@@ -88,14 +88,19 @@ final class ScrewedCapacity {
         set.squares(m.postDepth(), m.railDepth()));
   }
 
-  /** The rail ends at the far side of the post; its grain runs across the post's. */
+  /**
+   * The rail ends at the far side of the post; its grain runs across the post's. Screws that stand
+   * to either side of the middle are asked for their spacing as if they stood on it: in the rail
+   * each has a line of the grain to itself, a pitch from the next; in the post all have one.
+   */
   private static List<Seat> lapInRail(HalfLap joint, ScrewSet set, Joint.Members m) {
     double d = set.screw().diameter();
     double end = (m.postDepth() - set.stagger(m.postDepth())) / 2;
     double slender = joint.railPart() / d;
+    double pitch = some(set.pitch(m.railDepth()));
     return List.of(
-        new Seat("rail", end, NONE, some(set.stagger(m.postDepth())), NONE, 0, slender),
-        new Seat("rail", NONE, edge(set, m), NONE, some(skip(set, m)), 90, slender));
+        new Seat("rail", end, NONE, NONE, NONE, 0, slender),
+        new Seat("rail", NONE, edge(set, m), NONE, pitch, 90, slender));
   }
 
   private static List<Seat> lapInPost(HalfLap joint, ScrewSet set, Case with) {
@@ -104,18 +109,14 @@ final class ScrewedCapacity {
     double end = Math.min(with.setting().postAbove(), with.setting().postBelow()) + edge(set, m);
     double side = (m.postDepth() - set.stagger(m.postDepth())) / 2;
     double slender = (set.screw().length() - joint.railPart()) / d;
+    double pitch = some(set.pitch(m.railDepth()));
     return List.of(
-        new Seat("post", end, NONE, some(skip(set, m)), NONE, 0, slender),
-        new Seat("post", NONE, side, NONE, some(set.stagger(m.postDepth())), 90, slender));
+        new Seat("post", end, NONE, pitch, NONE, 0, slender),
+        new Seat("post", NONE, side, NONE, NONE, 90, slender));
   }
 
   private static double edge(ScrewSet set, Joint.Members m) {
     return set.count() == 1 ? m.railDepth() / 2 : set.fromEdge();
-  }
-
-  /** From a screw to the next but one, which stands on the same side of the line. */
-  private static double skip(ScrewSet set, Joint.Members m) {
-    return set.count() < 3 ? 0 : 2 * set.pitch(m.railDepth());
   }
 
   private static double some(double spacing) {
