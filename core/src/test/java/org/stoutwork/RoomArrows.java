@@ -61,11 +61,11 @@ final class RoomArrows {
       joint.advice        : quantity, source, working, fastener, joint, joint.setting,
                             joint.bolted, joint.tenon, joint.stiffness
 
-      bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, joint,
-                            joint.setting
+      bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, fastener,
+                            joint, joint.setting
       bench.sketch        : quantity, source, working, wood, wood.time, wood.moisture, wood.grade,
-                            wood.catalogue, section, fastener, joint, joint.setting, joint.tenon,
-                            joint.advice, bench
+                            wood.catalogue, section, fastener, fastener.placing, joint,
+                            joint.setting, joint.tenon, joint.advice, bench
       action              : quantity, source, wood.time, bench
       result              : quantity, source, working, bench, action
       assembly            : quantity, working, wood, wood.time, wood.moisture, wood.direction,
@@ -85,7 +85,7 @@ final class RoomArrows {
       check.stability     : quantity, source, working, analysis.model, analysis.solve, bench,
                             action, result, assembly, check
       check.movement      : quantity, source, working, wood, wood.time, wood.moisture, wood.design,
-                            joint.glue, bench, result, check
+                            fastener, joint.glue, bench, result, check
       check.caution       : quantity, source, working, joint, bench, result
 
       study               : quantity, source, working, wood, wood.time, wood.catalogue, wood.design,

@@ -2,12 +2,15 @@ package org.stoutwork.assembly;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.stoutwork.analysis.model.CrossSection;
 import org.stoutwork.analysis.model.Direction;
 import org.stoutwork.analysis.model.EndCondition;
 import org.stoutwork.analysis.model.MemberEnd;
+import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.Rail;
+import org.stoutwork.bench.ScrewRow;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.TopFixing;
 
@@ -22,6 +25,9 @@ final class TopBearing {
   private static final String POST = "bearing post";
   private static final double STEEL_E = 210_000;
   private static final double STEEL_G = 81_000;
+
+  /** Places as near as that to a screw share it, mm. */
+  private static final double SAME = 1;
 
   /** Thread in the top of a screw whose thread is not stated, in diameters; project default. */
   private static final double THREAD_DIAMETERS = 6;
@@ -74,12 +80,22 @@ final class TopBearing {
   private Bearing of(Place place) {
     int line = frames.grid.lineNear(place.y());
     int station = frames.grid.stationNear(frames.bench.endFrames().get(place.frame()).at().mm());
-    double screws = place.screwed() ? screwsAt(place) : 0;
+    if (!place.screwed()) {
+      return new Bearing(place.node(), line, station, 0, 0, 0);
+    }
     TopFixing fixing = frames.bench.top().fixing();
-    double k = screwSlip(place.rail()) * screws;
+    double k = screwSlip(place.rail());
     double pull =
-        screws * Slip.ofPulledScrew(fixing.screwDiameter().mm(), fixing.threadLength().mm());
-    return new Bearing(place.node(), line, station, k, k, pull);
+        Slip.ofPulledScrew(fixing.screwDiameter().mm(), fixing.threadLength().mm())
+            * fixing.perRail()
+            / sharing(place).count();
+    return new Bearing(
+        place.node(),
+        line,
+        station,
+        k * tight(place, fixing.tightAlong()),
+        k * tight(place, fixing.tightAcross()),
+        pull);
   }
 
   private Bearing of(FrameAssembly.Contact contact) {
@@ -90,10 +106,28 @@ final class TopBearing {
     return new Bearing(contact.node(), line, station, along, along, pull);
   }
 
-  /** How many of the rail's screws fall to one place. */
-  private double screwsAt(Place place) {
-    long sharing = places.stream().filter(p -> p.frame() == place.frame() && p.screwed()).count();
-    return (double) frames.bench.top().fixing().perRail() / sharing;
+  /** The places that share the screws of a rail. */
+  private Stream<Place> sharing(Place place) {
+    return places.stream().filter(p -> p.frame() == place.frame() && p.screwed());
+  }
+
+  /**
+   * How many of the rail's screws without play fall to one place: all shared evenly, or the one
+   * that holds the top where it stands. Where none is without play, the first that bears when it is
+   * used up is counted as one, in the middle.
+   */
+  private double tight(Place place, int count) {
+    TopFixing fixing = frames.bench.top().fixing();
+    if (count > 1) {
+      return (double) count / sharing(place).count();
+    }
+    EndFrame frame = frames.bench.endFrames().get(place.frame());
+    double at = ScrewRow.of(frames.bench, frame).still(fixing.held());
+    double nearest = sharing(place).mapToDouble(p -> Math.abs(p.y() - at)).min().orElseThrow();
+    if (Math.abs(place.y() - at) > nearest + SAME) {
+      return 0;
+    }
+    return 1.0 / sharing(place).filter(p -> Math.abs(p.y() - at) <= nearest + SAME).count();
   }
 
   private double screwSlip(Rail rail) {

@@ -32,6 +32,11 @@ public record Top(
     dogHoles = List.copyOf(dogHoles);
   }
 
+  /** With other holes for its screws. */
+  public Top with(TopFixing other) {
+    return new Top(length, width, layers, hold, other, endCap, lipping, dogHoles);
+  }
+
   /** Whole thickness, mm. */
   public double thicknessMm() {
     return layers.stream().mapToDouble(layer -> layer.thickness().mm()).sum();

@@ -10,7 +10,7 @@ package org.stoutwork.fastener;
  * @param tip length of the gimlet point, mm
  * @param bendingYield bending yield strength of the steel, MPa
  * @param ultimate tensile strength of the steel, MPa
- * @param washer under the head
+ * @param washer diameter of the washer under the head, mm
  */
 public record CoachScrew(
     double diameter,
@@ -20,32 +20,32 @@ public record CoachScrew(
     double tip,
     double bendingYield,
     double ultimate,
-    Washer washer)
+    double washer)
     implements Screw {
 
   private static final double CORE = 0.7;
   private static final double YIELD = 310;
   private static final double STEEL = 400;
-  private static final double WASHER_THICKNESS = 0.3;
-  private static final double COVER = 1.05;
 
   /**
    * A plain steel coach screw with a core of 0.7 of its shank and a tip of one diameter; yield and
    * strength of the steel are project defaults, meant for screws without a declaration.
    *
    * @param thread length of thread without the tip, mm
-   * @param washer diameter of the washer, made to cover the hole, mm
-   * @param hole under the washer, mm
+   * @param washer diameter of the washer, mm
    */
-  public static CoachScrew plain(
-      double diameter, double length, double thread, double washer, double hole) {
-    Washer under = new Washer(Math.max(washer, COVER * hole), hole, WASHER_THICKNESS * diameter);
-    return new CoachScrew(diameter, CORE * diameter, length, thread, diameter, YIELD, STEEL, under);
+  public static CoachScrew plain(double diameter, double length, double thread, double washer) {
+    return new CoachScrew(
+        diameter, CORE * diameter, length, thread, diameter, YIELD, STEEL, washer);
   }
 
   /** Checks that the screw can exist. */
   public CoachScrew {
     ScrewChecks.check("coach screw", diameter, root, length, thread + tip);
+    if (!(washer > diameter)) {
+      throw new IllegalArgumentException(
+          "a coach screw of %s mm needs a wider washer; it was %s mm".formatted(diameter, washer));
+    }
   }
 
   @Override
@@ -60,7 +60,7 @@ public record CoachScrew(
 
   @Override
   public double across() {
-    return washer.outer();
+    return washer;
   }
 
   @Override

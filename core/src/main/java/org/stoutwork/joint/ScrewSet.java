@@ -14,8 +14,11 @@ import org.stoutwork.fastener.Screw;
  */
 public record ScrewSet(Screw screw, int count, double fromEdge, double pilot) {
 
-  /** How far screws in a lap stand off its middle to either side, part of its width. */
+  /** How far screws in a lap stand off its middle to either side at most, part of its width. */
   private static final double OFF_THE_LINE = 0.125;
+
+  /** Wood that a screw at its full strength asks for to a loaded end, in diameters; EN 1995-1-1. */
+  private static final double FROM_END = 12;
 
   /** Checks the screws. */
   public ScrewSet {
@@ -40,9 +43,18 @@ public record ScrewSet(Screw screw, int count, double fromEdge, double pilot) {
     return count == 1 ? 0 : (depth - 2 * fromEdge) / (count - 1);
   }
 
-  /** How far the next screw of a lap stands beside the one before, along the rail, mm. */
+  /**
+   * How far the next screw of a lap stands beside the one before, along the rail, mm: to split
+   * less, but no farther than the ends of a narrow lap let them.
+   */
   public double stagger(double lap) {
-    return count == 1 ? 0 : 2 * OFF_THE_LINE * lap;
+    return stagger(lap, count, screw.diameter());
+  }
+
+  /** The same of screws that are still to be chosen; all in mm. */
+  public static double stagger(double lap, int count, double diameter) {
+    double room = Math.max(0, lap - 2 * FROM_END * diameter);
+    return count == 1 ? 0 : Math.min(2 * OFF_THE_LINE * lap, room);
   }
 
   /** Place of a screw in a lap along the rail, from the middle, mm: turn by turn left and right. */

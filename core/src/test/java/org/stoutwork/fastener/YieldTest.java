@@ -162,6 +162,6 @@ class YieldTest {
   }
 
   private static CoachScrew coachScrew() {
-    return new CoachScrew(8, 6, 60, 36, 6, 310, 400, new Washer(24, 9, 2));
+    return new CoachScrew(8, 6, 60, 36, 6, 310, 400, 24);
   }
 }

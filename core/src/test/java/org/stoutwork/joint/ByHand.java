@@ -1,7 +1,6 @@
 package org.stoutwork.joint;
 
 import org.stoutwork.fastener.CoachScrew;
-import org.stoutwork.fastener.Washer;
 import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.joint.setting.TimberStrength;
@@ -23,9 +22,11 @@ final class ByHand {
   /** 5.2 mm with a core of 3.5 mm, 83 mm long with 52 mm of thread, a head of 10.3 mm. */
   static final WoodScrew WOOD = new WoodScrew(5.2, 3.5, 83, 52, 10.3, 580, 640);
 
-  /** 10 mm with a core of 7.4 mm, 117 mm long with 62 mm of thread and a tip of 9 mm. */
-  static final CoachScrew COACH =
-      new CoachScrew(10, 7.4, 117, 62, 9, 310, 420, new Washer(33, 11, 3));
+  /**
+   * 10 mm with a core of 7.4 mm, 117 mm long with 62 mm of thread and a tip of 9 mm, a washer of 33
+   * mm.
+   */
+  static final CoachScrew COACH = new CoachScrew(10, 7.4, 117, 62, 9, 310, 420, 33);
 
   private ByHand() {}
 }

@@ -10,6 +10,7 @@ import static org.stoutwork.joint.ByHand.WOOD;
 
 import org.junit.jupiter.api.Test;
 import org.stoutwork.fastener.Nail;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.joint.screwed.Nailing;
 import org.stoutwork.joint.screwed.Screwing;
 import org.stoutwork.joint.screwed.Seat;
@@ -19,7 +20,7 @@ import org.stoutwork.working.Pad;
 class FasteningRefusalTest {
 
   private static Screwing screw(double thickness, double hole, double pilot) {
-    return new Screwing(WOOD, thickness, SOFT, HARD, 70, 25, false, hole, pilot);
+    return new Screwing(WOOD, thickness, SOFT, HARD, 70, 25, false, ScrewHole.round(hole), pilot);
   }
 
   private static Nailing nail(double thickness, double pilot) {

@@ -111,7 +111,7 @@ public final class Samples {
     all.add(new HalfLap(22, true, false, Optional.of(screws(49, 1))));
     all.add(new Housing(12, false, Optional.of(screws(115, 2))));
     all.add(new ScrewedButt(screws(125, 2)));
-    all.add(new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24, 8), 2, 35, 5)));
+    all.add(new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24), 2, 35, 5)));
     all.add(new StatedSpring(5e6, 2e7, 4e7, OptionalDouble.of(4e5)));
     return all;
   }

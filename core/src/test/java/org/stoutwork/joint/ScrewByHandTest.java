@@ -14,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Screw;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.fastener.lateral.NdsYield;
 import org.stoutwork.joint.limit.JointLimit;
@@ -35,7 +36,8 @@ class ScrewByHandTest {
   private static final double K = 0.7 / 1.3;
 
   private static Screwing screwing(Screw screw, double thickness, boolean end) {
-    return new Screwing(screw, thickness, SOFT, HARD, 70, 25, end, screw.diameter(), 3);
+    ScrewHole hole = ScrewHole.round(screw == COACH ? 11 : screw.diameter());
+    return new Screwing(screw, thickness, SOFT, HARD, 70, 25, end, hole, 3);
   }
 
   private static JointLimit limit(

@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Screw;
-import org.stoutwork.fastener.Washer;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.screwed.LayerSlip;
@@ -22,13 +22,12 @@ import org.stoutwork.working.Pad;
 
 class ScrewCapacityTest {
 
-  private static final CoachScrew COACH =
-      new CoachScrew(10, 7.5, 100, 60, 7, 310, 400, new Washer(30, 11, 2.5));
+  private static final CoachScrew COACH = new CoachScrew(10, 7.5, 100, 60, 7, 310, 400, 30);
   private static final WoodScrew WOOD = new WoodScrew(5, 3.4, 70, 42, 10, 550, 700);
 
   private static Screwing screwing(Screw screw, boolean endGrain, double hole) {
     JointStrength s = Samples.strength(Samples.PARTIAL);
-    return new Screwing(screw, 32, s.rail(), s.post(), 90, 0, endGrain, hole, 2.2);
+    return new Screwing(screw, 32, s.rail(), s.post(), 90, 0, endGrain, ScrewHole.round(hole), 2.2);
   }
 
   private static double capacity(

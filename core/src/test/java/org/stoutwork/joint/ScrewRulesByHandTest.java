@@ -12,6 +12,7 @@ import static org.stoutwork.joint.ByHand.WOOD;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.fastener.Screw;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.limit.Limits;
 import org.stoutwork.joint.screwed.LayerSlip;
@@ -27,7 +28,8 @@ import org.stoutwork.working.Pad;
 class ScrewRulesByHandTest {
 
   private static Screwing into(TimberStrength point, Screw screw, double pilot) {
-    return new Screwing(screw, 37, SOFT, point, 70, 25, false, screw.diameter(), pilot);
+    return new Screwing(
+        screw, 37, SOFT, point, 70, 25, false, ScrewHole.round(screw.diameter()), pilot);
   }
 
   private static List<JointLimit> limits(Screwing screwing) {

@@ -45,13 +45,12 @@ class ScrewedJointTest {
 
   @Test
   void the_outermost_screw_of_a_lap_carries_its_share_of_force_and_moment() {
-    // Three screws in a lap of 70 by 120 mm, 27 mm from the edges: 8.75 mm to either side of the
-    // middle and 33 mm apart.
-    double squares = 2 * (8.75 * 8.75 + 33 * 33) + 8.75 * 8.75;
-    assertEquals(squares, Samples.screws(50, 3).squares(70, 120), 1e-9);
+    // Three thin screws in a lap of 70 by 120 mm, 27 mm from the edges and 33 mm apart: the ends
+    // leave 70 - 24·2.4 = 12.4 mm, so they stand 6.2 mm to either side of the middle.
+    double squares = 2 * (6.2 * 6.2 + 33 * 33) + 6.2 * 6.2;
     double along = 310.0 / 3 + 21_000 * 33 / squares;
-    double across = 420.0 / 3 + 21_000 * 8.75 / squares;
-    JointLimit found = limit(lap(3), Samples.PARTIAL, FORCES, "screw yielding across");
+    double across = 420.0 / 3 + 21_000 * 6.2 / squares;
+    JointLimit found = limit(with(2.4), Samples.PARTIAL, FORCES, "screw yielding across");
     assertEquals(Math.hypot(along, across), found.demand(), 1e-9);
     double apart = 95 + 1_300 / 35.0 + 900 / 60.0;
     assertEquals(
@@ -60,6 +59,29 @@ class ScrewedJointTest {
         1e-9);
     assertEquals(
         apart / 3, limit(lap(3), Samples.ALLOWABLE, FORCES, "head pulling through").demand(), 1e-9);
+  }
+
+  /** 4.5 mm: off the line by an eighth of the lap, by what its ends leave, not at all. */
+  @Test
+  void screws_stand_as_far_off_the_line_as_the_ends_of_the_lap_let_them() {
+    ScrewSet set = Samples.screws(50, 3);
+    assertEquals(-20, set.beside(0, 160));
+    assertEquals(11, set.beside(1, 130), 1e-9);
+    assertEquals(0, set.beside(1, 107));
+    assertEquals(2 * (11 * 11 + 33 * 33) + 11 * 11, set.squares(130, 120), 1e-9);
+  }
+
+  @Test
+  void screws_of_a_lap_are_asked_for_their_pitch_in_both_pieces() {
+    String across = "spacing of screws across the grain";
+    String along = "spacing of screws along the grain";
+    assertEquals(33, limit(lap(3), Samples.PARTIAL, FORCES, across).capacity());
+    assertEquals(33, limit(lap(3), Samples.PARTIAL, FORCES, along).capacity());
+    // Drilled, 4.5 mm: (3 + sin 90°) d in the rail, (4 + cos 0°) d in the post; NDS 5 D and 10 D.
+    assertEquals(18, limit(lap(3), Samples.PARTIAL, FORCES, across).demand(), 1e-9);
+    assertEquals(22.5, limit(lap(3), Samples.PARTIAL, FORCES, along).demand(), 1e-9);
+    assertEquals(22.5, limit(lap(3), Samples.ALLOWABLE, FORCES, across).demand(), 1e-9);
+    assertEquals(45, limit(lap(3), Samples.ALLOWABLE, FORCES, along).demand(), 1e-9);
   }
 
   @Test
@@ -102,8 +124,7 @@ class ScrewedJointTest {
   void
       no_standard_counts_a_wood_screw_pulled_from_the_end_of_a_rail_and_one_counts_a_coach_screw() {
     ScrewedButt wood = new ScrewedButt(Samples.screws(125, 2));
-    ScrewedButt coach =
-        new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24, 8), 2, 35, 5));
+    ScrewedButt coach = new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24), 2, 35, 5));
     String out = "thread pulling out";
     assertEquals(0, limit(wood, Samples.PARTIAL, FORCES, out).capacity());
     assertEquals(0, limit(wood, Samples.ALLOWABLE, FORCES, out).capacity());
@@ -113,7 +134,7 @@ class ScrewedJointTest {
 
   @Test
   void the_farthest_screw_of_a_butt_pulls_against_the_pressed_edge() {
-    ScrewedButt butt = new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24, 8), 2, 35, 5));
+    ScrewedButt butt = new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24), 2, 35, 5));
     double near = 35 - 120 / 9.0;
     double far = 85 - 120 / 9.0;
     double pull = 310 / 2.0 + 21_000 * far / (near * near + far * far) + 1_300 / (2 * 22.5);

@@ -13,6 +13,7 @@ import static org.stoutwork.joint.ByHand.WOOD;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.fastener.Screw;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.screwed.RowForces;
 import org.stoutwork.joint.screwed.ScrewCapacity;
@@ -30,7 +31,8 @@ class SeatingByHandTest {
   private static final RowForces SHEAR = RowForces.one(0, 600);
 
   private static Screwing screwing(Screw screw, double pilot) {
-    return new Screwing(screw, 37, SOFT, HARD, 70, 25, false, screw.diameter(), pilot);
+    return new Screwing(
+        screw, 37, SOFT, HARD, 70, 25, false, ScrewHole.round(screw.diameter()), pilot);
   }
 
   private static List<JointLimit> limits(

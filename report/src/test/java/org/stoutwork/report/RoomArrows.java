@@ -29,8 +29,8 @@ final class RoomArrows {
       sheet.layout        : drawing, sheet, sheet.page, sheet.math; quantity, source, working
       pdf                 : drawing, sheet, sheet.page, sheet.layout
       sheet.bench         : drawing, units, figure, figure.joint, sheet; quantity, source,
-                            working, wood, wood.time, wood.moisture, joint, bench, action,
-                            result
+                            working, wood, wood.time, wood.moisture, fastener, joint, bench,
+                            action, result
       print               : sheet, sheet.layout, sheet.bench, pdf; result
 
       file.tree           :

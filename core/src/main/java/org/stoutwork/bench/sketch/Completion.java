@@ -60,6 +60,9 @@ final class Completion {
         new StretcherCompletion(answers, woods, frames.get(0), underside)
             .complete(sketch.stretchers);
     new Soundness(answers, top, height.mm()).check(frames, stretchers);
+    Air air = new AirCompletion(answers).complete(sketch.air);
+    FixingSketch fixing = sketch.top.flatMap(t -> t.fixing).orElseGet(FixingSketch::new);
+    top = new HoleCompletion(answers, fixing, top, frames).complete(air, woods.timbers());
     ExtrasCompletion extras = new ExtrasCompletion(answers, top);
     List<Vise> vises = extras.vises(sketch.vises);
     List<Weight> weights = extras.weights(sketch.weights);
@@ -73,7 +76,6 @@ final class Completion {
             Footing.UNKNOWN,
             Footing.UNKNOWN.words(),
             "the careful case");
-    Air air = new AirCompletion(answers).complete(sketch.air);
     GlueKind glue =
         answers.or(
             "glue", sketch.glue, GlueKind.PVA_D3, GlueKind.PVA_D3.words(), "the usual bench glue");

@@ -2,6 +2,7 @@ package org.stoutwork.bench.sketch;
 
 import java.util.Optional;
 import org.stoutwork.bench.FixingScrew;
+import org.stoutwork.bench.TopHeld;
 import org.stoutwork.quantity.Length;
 
 /**
@@ -15,6 +16,9 @@ public final class FixingSketch {
   Optional<Length> screwDiameter = Optional.empty();
   Optional<Length> threadLength = Optional.empty();
   Optional<Length> holeDiameter = Optional.empty();
+  Optional<Length> slotWidth = Optional.empty();
+  Optional<Length> slotLength = Optional.empty();
+  Optional<TopHeld> heldAt = Optional.empty();
   Optional<FixingScrew> screw = Optional.empty();
   Optional<Length> pilotDiameter = Optional.empty();
   Optional<Length> washerDiameter = Optional.empty();
@@ -32,9 +36,27 @@ public final class FixingSketch {
     return this;
   }
 
-  /** Sets the diameter of the holes, or the length of the slots. */
+  /** Sets the diameter of round holes in the rails; for slots use the two setters below. */
   public FixingSketch holeDiameter(Length value) {
     holeDiameter = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the width of slots, which lie along the rails. */
+  public FixingSketch slotWidth(Length value) {
+    slotWidth = Optional.of(value);
+    return this;
+  }
+
+  /** Sets the length of slots over their round ends. */
+  public FixingSketch slotLength(Length value) {
+    slotLength = Optional.of(value);
+    return this;
+  }
+
+  /** Sets which screw of each rail stands in a hole that fits it. */
+  public FixingSketch heldAt(TopHeld value) {
+    heldAt = Optional.of(value);
     return this;
   }
 

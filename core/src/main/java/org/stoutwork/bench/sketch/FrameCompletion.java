@@ -98,7 +98,7 @@ final class FrameCompletion {
       Length back = inset(legs.backInset.or(() -> common.backInset), "backInset");
       Optional<Foot> foot = foot(leg, front, back);
       double floor = foot.map(f -> f.depth().mm()).orElse(0.0);
-      Rail topRail = topRail(leg, front, back);
+      Rail topRail = topRail(leg, front, back, floor);
       Optional<Rail> bottomRail = bottomRail(leg, front, back, floor, topRail);
       return new EndFrame(name, at, leg, front, back, topRail, bottomRail, foot);
     }
@@ -187,12 +187,13 @@ final class FrameCompletion {
               leg.along().mm(),
               depth.mm(),
               thickness.mm(),
+              Double.POSITIVE_INFINITY,
               JointPlace.Usual.GLUED);
       BenchJoint joint = JointCompletion.complete(answers, place, f.joint);
       return new Foot(wood, thickness, depth, length, pad, joint);
     }
 
-    private Rail topRail(Leg leg, Length front, Length back) {
+    private Rail topRail(Leg leg, Length front, Length back, double floor) {
       RailSketch rail = Merged.of(own.topRail, shared.topRail, RailSketch::new);
       String at = key + ".topRail";
       Seat seat =
@@ -201,7 +202,8 @@ final class FrameCompletion {
           answers.length(at + ".depth", rail.depth, () -> 110.0, DEPTH, "a usual depth of rail");
       Heights.refuse(answers, at, rail, "the top rail lies directly under the top");
       Length centre = Length.ofMm(underside - depth.mm() / 2);
-      return rail(rail, at, leg, seat, depth, centre, span(rail, at, seat, leg, front, back));
+      Length span = span(rail, at, seat, leg, front, back);
+      return rail(rail, at, leg, seat, depth, centre, span, floor);
     }
 
     private Length span(RailSketch rail, String at, Seat seat, Leg leg, Length front, Length back) {
@@ -243,11 +245,18 @@ final class FrameCompletion {
               "lower edge 120 mm above the floor or the foot");
       Seat seat = Seat.BETWEEN;
       Length span = span(rail, at, seat, leg, front, back);
-      return Optional.of(rail(rail, at, leg, seat, depth, centre, span));
+      return Optional.of(rail(rail, at, leg, seat, depth, centre, span, floor));
     }
 
     private Rail rail(
-        RailSketch rail, String at, Leg leg, Seat seat, Length depth, Length centre, Length span) {
+        RailSketch rail,
+        String at,
+        Leg leg,
+        Seat seat,
+        Length depth,
+        Length centre,
+        Length span,
+        double floor) {
       Length thickness =
           answers.length(
               at + ".thickness",
@@ -256,6 +265,7 @@ final class FrameCompletion {
               THICKNESS,
               "0.55 of the leg, to the nearest 5 mm");
       String wood = woods.ofSolid(at + ".wood", rail.wood);
+      Length proud = rail.proud.orElse(Length.ofMm(0));
       JointPlace place =
           seat == Seat.OVER
               ? new JointPlace(
@@ -264,6 +274,7 @@ final class FrameCompletion {
                   leg.along().mm(),
                   depth.mm(),
                   thickness.mm(),
+                  Double.POSITIVE_INFINITY,
                   JointPlace.Usual.GLUED)
               : new JointPlace(
                   at + ".joint",
@@ -271,9 +282,11 @@ final class FrameCompletion {
                   thickness.mm(),
                   leg.across().mm(),
                   leg.along().mm(),
+                  Math.min(
+                      underside - proud.mm() - centre.mm() - depth.mm() / 2,
+                      centre.mm() - depth.mm() / 2 - floor),
                   JointPlace.Usual.GLUED);
       BenchJoint joint = JointCompletion.complete(answers, place, rail.joint);
-      Length proud = rail.proud.orElse(Length.ofMm(0));
       Proudness.check(answers, at, seat, proud, place, joint);
       return new Rail(wood, thickness, depth, centre, seat, span, proud, joint);
     }

@@ -137,7 +137,7 @@ final class JointCompletion {
         left,
         hold.glued(),
         false,
-        hold.screwed() ? Optional.of(screws().lap(left)) : Optional.empty());
+        hold.screwed() ? Optional.of(screws().lap(left, hold.glued())) : Optional.empty());
   }
 
   private Joint housing() {

@@ -10,6 +10,8 @@ import org.stoutwork.joint.Joint;
  * @param railThickness its other side, mm
  * @param postDepth depth of the piece it meets, behind the shoulder, mm
  * @param postThickness its other side, mm
+ * @param beyond how far the piece it meets runs on from the nearer edge of the piece that ends
+ *     here, mm; unlimited where it runs on both ways
  * @param usual the joint that is taken if none is named
  */
 record JointPlace(
@@ -18,6 +20,7 @@ record JointPlace(
     double railThickness,
     double postDepth,
     double postThickness,
+    double beyond,
     Usual usual) {
 
   /** The joints taken where none is named. */

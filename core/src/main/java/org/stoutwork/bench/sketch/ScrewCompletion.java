@@ -28,6 +28,12 @@ final class ScrewCompletion {
   /** Part of a wood screw's length that is threaded; the usual make. */
   private static final double THREADED = 2.0 / 3;
 
+  /** What a screw of a lap holds down, in diameters at least; common practice, no source. */
+  private static final double HELD_DOWN = 3;
+
+  /** Least length of a wood screw in the second piece, in diameters. */
+  private static final double REACH = 6;
+
   private static final String PILOT = "most of the core of the screw";
 
   private final JointCompletion.Sizes sizes;
@@ -40,18 +46,71 @@ final class ScrewCompletion {
     this.sketch = sketch;
   }
 
-  /** Through what is left of the rail into what is left of the post. */
-  ScrewSet lap(double left) {
+  /**
+   * Through what is left of the rail into what is left of the post: the thickest that keep their
+   * distances there.
+   *
+   * @param left thickness left on the rail, mm
+   * @param glued whether the lap is glued, so that they only press it
+   */
+  ScrewSet lap(double left, boolean glued) {
+    LapScrews room =
+        new LapScrews(
+            place.postDepth(),
+            place.railDepth(),
+            place.beyond(),
+            !glued,
+            sketch.screwPilot.filter(hole -> !(hole.mm() > 0)).isEmpty());
+    double whole = Math.floor((place.postThickness() - LENGTH_STEP) / LENGTH_STEP) * LENGTH_STEP;
+    int usual = sketch.screws.orElse(2);
+    Optional<Double> found = thickest(room, usual, left, whole);
+    int count = usual;
+    if (found.isEmpty() && glued && sketch.screws.isEmpty()) {
+      found = thickest(room, 1, left, whole);
+      count = found.isPresent() ? 1 : usual;
+    }
     double d =
-        diameter(
-            Math.min(Math.min(left / 3, place.postDepth() / 20), place.railDepth() / 18),
-            "slender enough for the edges of the lap");
-    double whole = place.postThickness() - LENGTH_STEP;
+        given(
+            "screwDiameter",
+            sketch.screwDiameter,
+            found.orElse(THINNEST),
+            found.isPresent()
+                ? "the thickest that keeps its distances in the lap and reaches six diameters into"
+                    + " the post"
+                : "the thinnest; the lap is too small for any usual screw");
     double length =
-        length(
-            Math.floor(Math.min(left + 9 * d, whole) / LENGTH_STEP) * LENGTH_STEP,
+        given(
+            "screwLength",
+            sketch.screwLength,
+            Math.min(Math.floor((left + 9 * d) / LENGTH_STEP) * LENGTH_STEP, whole),
             "nine diameters in the post, or as much as it has");
-    return set(d, length, left);
+    count =
+        count == 1 && sketch.screws.isEmpty() ? one() : sizes.count("screws", sketch.screws, count);
+    double edge = room.fromEdge(d, count).orElse(Math.floor(usualEdge(d)));
+    return set(d, length, left, count, edge, "as its distances ask, at least a fifth of the depth");
+  }
+
+  private int one() {
+    return sizes
+        .answers()
+        .or(sizes.key() + ".screws", Optional.empty(), 1, "1", "the lap has no room for two");
+  }
+
+  /** The thickest usual screw, or the one that was given, if so many fit the lap; mm. */
+  private Optional<Double> thickest(LapScrews room, int count, double left, double whole) {
+    double stout = Math.min(THICKEST, Math.floor(left / HELD_DOWN / STEP) * STEP);
+    double from = sketch.screwDiameter.map(Length::mm).orElse(stout);
+    double to = sketch.screwDiameter.isPresent() ? from : THINNEST;
+    for (double d = from; d >= to; d -= STEP) {
+      boolean placed =
+          sketch.screwFromEdge.isPresent()
+              ? room.fits(d, count, sketch.screwFromEdge.get().mm())
+              : room.fromEdge(d, count).isPresent();
+      if (placed && whole - left >= REACH * d) {
+        return Optional.of(d);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Through the post into the end of the rail. */
@@ -70,7 +129,13 @@ final class ScrewCompletion {
         length(
             Math.ceil((through + 10 * d) / LENGTH_STEP) * LENGTH_STEP,
             "ten diameters in the end of the rail");
-    return set(d, length, through);
+    return set(
+        d,
+        length,
+        through,
+        sizes.count("screws", sketch.screws, 2),
+        Math.floor(usualEdge(d)),
+        "five diameters, from a fifth of the depth to little more than a quarter");
   }
 
   private double diameter(double most, String reason) {
@@ -94,19 +159,17 @@ final class ScrewCompletion {
         .mm();
   }
 
-  private ScrewSet set(double d, double length, double through) {
-    int count = sizes.count("screws", sketch.screws, 2);
+  private double usualEdge(double d) {
+    double depth = place.railDepth();
+    return Math.min(Math.max(FROM_EDGE * d, depth / 5), FARTHEST * depth);
+  }
+
+  private ScrewSet set(
+      double d, double length, double through, int count, double usualEdge, String reason) {
     double edge =
         count == 1
             ? place.railDepth() / 2
-            : given(
-                "screwFromEdge",
-                sketch.screwFromEdge,
-                Math.floor(
-                    Math.min(
-                        Math.max(FROM_EDGE * d, place.railDepth() / 5),
-                        FARTHEST * place.railDepth())),
-                "five diameters, from a fifth of the depth to little more than a quarter");
+            : given("screwFromEdge", sketch.screwFromEdge, usualEdge, reason);
     FixingScrew kind =
         sizes.word(
             "screw", sketch.screw, FixingScrew.WOOD_SCREW, FixingScrew::words, "the usual screw");
@@ -122,7 +185,7 @@ final class ScrewCompletion {
 
   private static Screw screw(boolean coach, double d, double length, double through) {
     return coach
-        ? CoachScrew.plain(d, length, Math.max(d, length - through - d), 3 * d, d)
+        ? CoachScrew.plain(d, length, Math.max(d, length - through - d), 3 * d)
         : WoodScrew.plain(d, length, Math.min(length, Math.max(2 * d, THREADED * length)), 2 * d);
   }
 }

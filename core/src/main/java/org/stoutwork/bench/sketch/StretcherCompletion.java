@@ -13,6 +13,7 @@ import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.Leg;
 import org.stoutwork.bench.Rail;
+import org.stoutwork.bench.Seat;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.bench.sketch.Answers.Range;
@@ -164,6 +165,7 @@ final class StretcherCompletion {
           thickness,
           leg.along().mm(),
           leg.across().mm(),
+          Math.min(legTop() - centre - depth / 2, centre - depth / 2 - Layout.legBottom(frame)),
           JointPlace.Usual.BOLTED);
     }
     Rail rail = Layout.railNear(frame, centre);
@@ -173,7 +175,15 @@ final class StretcherCompletion {
         thickness,
         rail.thickness().mm(),
         rail.length().mm(),
+        Double.POSITIVE_INFINITY,
         JointPlace.Usual.GLUED);
+  }
+
+  private double legTop() {
+    Rail rail = frame.topRail();
+    return rail.seat() == Seat.OVER
+        ? rail.centreAt().mm() - rail.depth().mm() / 2
+        : underside - rail.proud().mm();
   }
 
   private String nameOf(StretcherLine line, double centre) {

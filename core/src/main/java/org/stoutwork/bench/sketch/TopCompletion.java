@@ -7,11 +7,13 @@ import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.Top;
 import org.stoutwork.bench.TopFixing;
+import org.stoutwork.bench.TopHeld;
 import org.stoutwork.bench.TopLayer;
 import org.stoutwork.bench.sketch.Answers.Range;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.quantity.Length;
 
-/** Completes the top. */
+/** Completes the top but for the holes of its screws, see {@link HoleCompletion}. */
 final class TopCompletion {
 
   private static final Range LENGTH = new Range(400, 6000);
@@ -108,13 +110,6 @@ final class TopCompletion {
             new Range(10, 200),
             "%s diameters of thread in the top, at most three quarters of it"
                 .formatted(kind == FixingScrew.COACH_SCREW ? "four" : "six"));
-    Length hole =
-        answers.length(
-            "top.fixing.holeDiameter",
-            f.holeDiameter,
-            () -> screw.mm() + 4,
-            new Range(screw.mm(), 80),
-            "4 mm wider than the screw, so that the top can move");
     int perRail = answers.or("top.fixing.perRail", f.perRail, 3, "3", "front, middle and back");
     if (perRail < 1 || perRail > 20) {
       answers.fault("top.fixing.perRail", Integer.toString(perRail), "1 to 20 is allowed");
@@ -140,6 +135,7 @@ final class TopCompletion {
             () -> (kind == FixingScrew.COACH_SCREW ? 3 : 2) * screw.mm(),
             new Range(1.2 * screw.mm(), 120),
             kind == FixingScrew.COACH_SCREW ? "three diameters" : "a usual head");
-    return new TopFixing(screw, thread, hole, kind, pilot, washer, perRail);
+    return new TopFixing(
+        screw, thread, ScrewHole.round(screw.mm()), TopHeld.NOWHERE, kind, pilot, washer, perRail);
   }
 }

@@ -8,7 +8,7 @@
  *
  * <p>Uses {@code quantity}, {@code source}, {@code working}, {@code wood}, {@code wood.time},
  * {@code wood.moisture}, {@code wood.grade}, {@code wood.catalogue}, {@code section}, {@code
- * fastener}, {@code joint}, {@code joint.setting}, {@code joint.tenon}, {@code joint.advice} and
- * {@code bench}.
+ * fastener}, {@code fastener.placing}, {@code joint}, {@code joint.setting}, {@code joint.tenon},
+ * {@code joint.advice} and {@code bench}.
  */
 package org.stoutwork.bench.sketch;

@@ -82,6 +82,14 @@ final class CautionText {
             + " or a racked frame. Slot the holes.");
   }
 
+  static Caution unheld(double play) {
+    return caution(
+        "C-18",
+        "No screw holds the top in its place: it may slide by %s mm on its rails before one bears,"
+                .formatted(Writing.fixed(play, 1))
+            + " which no sway here holds. Let one screw of each rail fit its hole.");
+  }
+
   static Caution creep(double factor) {
     return notice(
         "C-17",

@@ -11,6 +11,8 @@ import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.BenchJoint;
 import org.stoutwork.bench.Foot;
+import org.stoutwork.bench.LayerHold;
+import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.Rail;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.Weight;
@@ -117,9 +119,18 @@ public final class Cautions {
     when(clear && bent, CautionText.knots());
     when(clear, CautionText.slope());
     when(uses("top-movement", 1), CautionText.movement());
+    when(unheld(), CautionText.unheld(bench.top().fixing().play()));
     boolean permanent = bench.weights().stream().anyMatch(w -> !(w instanceof Weight.OnTop));
     when(permanent, CautionText.creep(1 + kDef));
     out.add(CautionText.dust());
+  }
+
+  /** Whether neither a screw without play nor a stretcher holds the top in its place. */
+  private boolean unheld() {
+    boolean held =
+        bench.stretchers().stream()
+            .anyMatch(s -> Layout.touchesTop(bench, s) && !(s.hold() instanceof LayerHold.Loose));
+    return !held && bench.top().fixing().play() > 0;
   }
 
   private boolean uses(String key, double above) {

@@ -12,6 +12,7 @@ import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.TopLayer;
 import org.stoutwork.check.Inquiry;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.fastener.placing.Slip;
 import org.stoutwork.joint.limit.JointLimit;
@@ -149,7 +150,7 @@ public final class LayerScrews {
             0,
             lower.grain() == upper.grain() ? 0 : 90,
             false,
-            d,
+            ScrewHole.round(d),
             PILOT * d);
     LimitResult results =
         new LimitResult(

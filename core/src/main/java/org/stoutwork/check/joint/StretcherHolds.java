@@ -12,6 +12,7 @@ import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.Stand;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.screwed.RowForces;
@@ -174,7 +175,7 @@ public final class StretcherHolds {
             90,
             90,
             false,
-            d,
+            ScrewHole.round(d),
             PILOT * d);
     LimitResult results =
         new LimitResult(

@@ -9,21 +9,10 @@ import org.stoutwork.analysis.solve.FrameResult;
 import org.stoutwork.assembly.BenchModel;
 import org.stoutwork.assembly.JointLevel;
 import org.stoutwork.bench.EndFrame;
-import org.stoutwork.bench.FixingScrew;
-import org.stoutwork.bench.Grain;
-import org.stoutwork.bench.Rail;
-import org.stoutwork.bench.ScrewRow;
 import org.stoutwork.bench.TopFixing;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.check.Stand;
-import org.stoutwork.fastener.CoachScrew;
-import org.stoutwork.fastener.Screw;
-import org.stoutwork.fastener.WoodScrew;
 import org.stoutwork.joint.limit.JointLimit;
-import org.stoutwork.joint.screwed.RowForces;
-import org.stoutwork.joint.screwed.ScrewCapacity;
-import org.stoutwork.joint.screwed.Screwing;
-import org.stoutwork.joint.screwed.Seat;
 import org.stoutwork.joint.setting.JointStrength;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.quantity.Writing;
@@ -33,26 +22,25 @@ import org.stoutwork.wood.time.DurationClass;
 
 /**
  * The screws that hold the top on its rails: what the frame pulls and pushes through the bearings
- * of one rail, shared alike by its screws. In the end frame whose screws are used most.
+ * of one rail. All its screws share the pull, those without play in their holes the shear. In the
+ * end frame whose screws are used most.
  */
 public final class TopScrews {
 
   private static final String OF_PULL = "thread.*|head.*|core.*|reach.*|hole.*|.*pulled.*";
 
-  /** Width of a single row across the grain that counts for its stiffness, in diameters; NDS. */
-  private static final double GROUP_WIDTH = 3;
+  /** Thread that EN 1995-1-1 asks for, in diameters. */
+  private static final double LEAST_THREAD = 6;
 
   private static final int SLOTS = 6;
   private static final double TIED = 1e-6;
 
   private final Inquiry inquiry;
   private final JointStrengths strengths;
-  private final TopFixing fixing;
 
   private TopScrews(Inquiry inquiry) {
     this.inquiry = inquiry;
     this.strengths = new JointStrengths(inquiry);
-    this.fixing = inquiry.bench().top().fixing();
   }
 
   /** Every limit of the screws, or the reason why there is none. */
@@ -62,10 +50,18 @@ public final class TopScrews {
 
   /** The screws of one end frame under one action; pull, shear along and across the bench, N. */
   private record Drawn(
-      EndFrame frame, Stand leading, double pull, double lengthways, double sideways) {
-    double shear() {
-      return Math.hypot(lengthways, sideways);
-    }
+      EndFrame frame, Stand leading, double pull, double lengthways, double sideways) {}
+
+  /** Shear of the screw that holds the top, N: it shares with those that have no play. */
+  private double ofOne(double lengthways, double sideways) {
+    TopFixing fixing = inquiry.bench().top().fixing();
+    return Math.hypot(
+        lengthways / Math.max(1, fixing.tightAlong()),
+        sideways / Math.max(1, fixing.tightAcross()));
+  }
+
+  private double ofOne(Drawn drawn) {
+    return ofOne(drawn.lengthways(), drawn.sideways());
   }
 
   private List<CheckResult> all() {
@@ -80,7 +76,7 @@ public final class TopScrews {
     Drawn pull = null;
     for (EndFrame frame : inquiry.bench().endFrames()) {
       for (Drawn drawn : candidates(frame)) {
-        shear = shear == null || drawn.shear() > shear.shear() ? drawn : shear;
+        shear = shear == null || ofOne(drawn) > ofOne(shear) ? drawn : shear;
         pull = pull == null || drawn.pull() > pull.pull() ? drawn : pull;
       }
     }
@@ -119,15 +115,15 @@ public final class TopScrews {
     return out;
   }
 
-  /** Pull, shear across and along in either sense, and both together; none below nought. */
-  private static double[] slots(double force, double[] f) {
+  /** Pull, shear across and along in either sense, and both on one screw; none below nought. */
+  private double[] slots(double force, double[] f) {
     return new double[] {
       Math.max(0, -force * f[0]),
       Math.max(0, force * f[1]),
       Math.max(0, -force * f[1]),
       Math.max(0, force * f[2]),
       Math.max(0, -force * f[2]),
-      Math.abs(force) * Math.hypot(f[1], f[2])
+      Math.abs(force) * ofOne(f[2], f[1])
     };
   }
 
@@ -161,7 +157,7 @@ public final class TopScrews {
     String rail = drawn.frame().topRail().wood();
     String wood = inquiry.bench().top().layers().get(0).wood();
     JointStrength strength = strengths.of(rail, wood, duration);
-    Screwing screwing = screwing(drawn, strength);
+    TopScrewLimits limits = new TopScrewLimits(inquiry.bench(), drawn.frame(), strength);
     LimitResult results =
         new LimitResult(
             "top-screws",
@@ -169,97 +165,29 @@ public final class TopScrews {
             drawn.leading().words(),
             Factors.strength(inquiry.bench().basis()).words(),
             inquiry.plan().criteria().strengthUse());
-    List<JointLimit> all = utilisations(drawn, screwing, strength);
     boolean tooShort =
-        strength.family() instanceof StrengthFamily.PartialFactors && reachless(screwing);
-    for (JointLimit limit : all) {
+        strength.family() instanceof StrengthFamily.PartialFactors
+            && limits.thread() < LEAST_THREAD * diameter();
+    for (JointLimit limit :
+        limits.of(new TopScrewLimits.Held(drawn.pull(), drawn.lengthways(), drawn.sideways()))) {
       boolean ofPull = limit.failure().matches(OF_PULL);
       boolean needsThread = limit.failure().matches("thread.*|pull and.*");
       if (ofPull == pulled && !(tooShort && needsThread)) {
         out.add(results.of(limit));
       }
     }
-    if (pulled) {
-      if (tooShort) {
-        out.add(left("top-screws-thread-pulling-out", "Thread pulling out", tooShort(screwing)));
-      }
+    if (pulled && tooShort) {
+      String reason = tooShort(limits.thread());
+      out.add(left("top-screws-thread-pulling-out", "Thread pulling out", reason));
     }
   }
 
-  private static boolean reachless(Screwing screwing) {
-    return screwing.thread() < 6 * screwing.screw().diameter();
+  private double diameter() {
+    return inquiry.bench().top().fixing().screwDiameter().mm();
   }
 
-  private static String tooShort(Screwing screwing) {
+  private String tooShort(double thread) {
     return "EN 1995-1-1 counts no thread shorter than 6 diameters: %s mm stand in the top, %s mm would be needed"
-        .formatted(
-            Writing.fixed(screwing.thread(), 0), Writing.fixed(6 * screwing.screw().diameter(), 0));
-  }
-
-  /** Grain of the rail runs across the bench, along the row; that of the top as its layer says. */
-  private List<JointLimit> utilisations(Drawn drawn, Screwing screwing, JointStrength strength) {
-    ScrewRow row = ScrewRow.of(inquiry.bench(), drawn.frame());
-    Rail rail = drawn.frame().topRail();
-    double d = fixing.screwDiameter().mm();
-    double none = Double.POSITIVE_INFINITY;
-    double next = row.count() == 1 ? none : row.pitch();
-    Seat inRail =
-        new Seat(
-            "rail",
-            row.fromRailEnd(),
-            rail.thickness().mm() / 2,
-            next,
-            none,
-            screwing.headAngle(),
-            rail.depth().mm() / d);
-    double reach = screwing.reach() / d;
-    double angle = screwing.pointAngle();
-    Seat inTop =
-        lengthwise()
-            ? new Seat("top", row.fromTopEnd(), row.fromTopEdge(), none, next, angle, reach)
-            : new Seat("top", row.fromTopEdge(), row.fromTopEnd(), next, none, angle, reach);
-    double thick = inquiry.bench().top().layers().get(0).thickness().mm();
-    RowForces forces =
-        new RowForces(
-            row.count(),
-            row.pitch(),
-            drawn.pull(),
-            drawn.sideways(),
-            drawn.lengthways(),
-            strength.rail().modulus() * rail.thickness().mm() * rail.depth().mm(),
-            strength.post().modulus() * thick * GROUP_WIDTH * d);
-    return ScrewCapacity.utilisations(
-        screwing, strength.family(), forces, List.of(inRail), List.of(inTop), true);
-  }
-
-  private boolean lengthwise() {
-    return inquiry.bench().top().layers().get(0).grain() == Grain.ALONG;
-  }
-
-  /** A screw up through the whole depth of its rail. */
-  private Screwing screwing(Drawn drawn, JointStrength strength) {
-    EndFrame frame = drawn.frame();
-    double d = fixing.screwDiameter().mm();
-    double through = frame.topRail().depth().mm();
-    double thread = fixing.threadLength().mm();
-    double length = through + thread + d;
-    double hole = fixing.holeDiameter().mm();
-    double washer = fixing.washerDiameter().mm();
-    Screw screw =
-        fixing.screw() == FixingScrew.COACH_SCREW
-            ? CoachScrew.plain(d, length, thread, washer, hole)
-            : WoodScrew.plain(d, length, thread + d, washer);
-    double toTheBench = Math.toDegrees(Math.atan2(drawn.sideways(), drawn.lengthways()));
-    double inRail = 90 - toTheBench;
-    return new Screwing(
-        screw,
-        through,
-        strength.rail(),
-        strength.post(),
-        inRail,
-        lengthwise() ? toTheBench : inRail,
-        false,
-        hole,
-        fixing.pilotDiameter().mm());
+        .formatted(Writing.fixed(thread, 0), Writing.fixed(LEAST_THREAD * diameter(), 0));
   }
 }

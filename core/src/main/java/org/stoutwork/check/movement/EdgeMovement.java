@@ -20,10 +20,8 @@ import org.stoutwork.result.Topic;
 import org.stoutwork.source.Source;
 import org.stoutwork.wood.Species;
 import org.stoutwork.wood.design.DesignQuantity;
-import org.stoutwork.wood.moisture.Movement;
-import org.stoutwork.wood.moisture.RingDirection;
+import org.stoutwork.wood.moisture.SeasonalRoom;
 import org.stoutwork.wood.time.DurationClass;
-import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
 import org.stoutwork.working.RecordingPad;
 
@@ -35,18 +33,6 @@ public final class EdgeMovement {
 
   /** Share of the stress that creep and slip leave; judgement. */
   private static final double REMAINS = 0.5;
-
-  private static final double EASE = 1;
-
-  private static final Formula NEEDED =
-      Formula.define("s")
-          .meaning("length of slot that the peg nearest to the edge needs beyond its diameter")
-          .unit(Unit.MM)
-          .where("Δ_{out}", "swelling of half the top", Unit.MM)
-          .where("Δ_{in}", "shrinking of half the top", Unit.MM)
-          .where("c", "ease", Unit.MM)
-          .as("2*max(Δ_{out}, Δ_{in}) + c")
-          .source(Source.derived("a peg in the middle of its slot at assembly"));
 
   private final Inquiry inquiry;
   private final Bench bench;
@@ -97,11 +83,8 @@ public final class EdgeMovement {
     Air air = bench.air();
     double half = bench.top().width().mm() / 2;
     RecordingPad pad = Pad.recording();
-    double swelling =
-        change(species.get(), half, Math.max(air.range().high(), air.atAssembly()), pad);
-    double shrinking =
-        change(species.get(), half, Math.min(air.range().low(), air.atAssembly()), pad);
-    double needed = pad.take(NEEDED, swelling, shrinking, EASE);
+    double needed =
+        SeasonalRoom.needed(pad, species.get().shrinkage(), half, air.atAssembly(), air.range());
     double slot =
         pad.given(
             "R_d",
@@ -122,15 +105,6 @@ public final class EdgeMovement {
             Writing.fixed(bench.air().range().low(), 1),
             Writing.fixed(bench.air().range().high(), 1),
             Writing.fixed(bench.air().atAssembly(), 1));
-  }
-
-  private double change(Species species, double size, double to, Pad pad) {
-    double from = bench.air().atAssembly();
-    return from == to
-        ? 0
-        : Math.abs(
-            Movement.across(species.shrinkage(), RingDirection.UNKNOWN, size, from, to, pad)
-                .most());
   }
 
   /** A top that dries while its width is held is pulled across the grain. */

@@ -1,12 +1,13 @@
 package org.stoutwork.check.movement;
 
-import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Comparator;
 import org.stoutwork.bench.Air;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.ScrewRow;
 import org.stoutwork.bench.TopFixing;
+import org.stoutwork.bench.TopHeld;
 import org.stoutwork.bench.TopLayer;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
@@ -16,27 +17,19 @@ import org.stoutwork.result.CheckResult;
 import org.stoutwork.result.Topic;
 import org.stoutwork.source.Source;
 import org.stoutwork.wood.Species;
-import org.stoutwork.wood.moisture.Movement;
-import org.stoutwork.wood.moisture.RingDirection;
+import org.stoutwork.wood.moisture.SeasonalRoom;
 import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
 import org.stoutwork.working.RecordingPad;
 
 /**
- * Whether the top can swell and shrink at its screws: held at its middle, it moves half its width
- * on either side, and the holes must leave as much room.
+ * Whether the top can swell and shrink at its screws: held by one screw of each rail, it moves at
+ * the others, and their holes or slots must leave as much room.
  */
 public final class TopMovement {
 
-  private static final Formula NEEDED =
-      Formula.define("s")
-          .meaning("room that the screw farthest from the middle needs")
-          .unit(Unit.MM)
-          .where("Δ_{out}", "swelling at the screw", Unit.MM)
-          .where("Δ_{in}", "shrinking at the screw", Unit.MM)
-          .where("c", "ease", Unit.MM)
-          .as("2*max(Δ_{out}, Δ_{in}) + c")
-          .source(Source.derived("a round hole is centred on the screw at assembly"));
+  private static final String KEY = "top-movement";
+  private static final String TITLE = "Movement of the top at its screws";
 
   private static final Formula ROOM =
       Formula.define("R_d")
@@ -46,8 +39,6 @@ public final class TopMovement {
           .where("d", "diameter of the screw", Unit.MM)
           .as("D - d")
           .source(Source.derived("geometry"));
-
-  private static final double EASE = 1;
 
   private TopMovement() {}
 
@@ -60,32 +51,32 @@ public final class TopMovement {
             && layer.grain() == Grain.ALONG
             && bench.top().layers().size() == 1;
     if (!solid) {
-      return new CheckResult.NotChecked(
-          "top-movement",
-          "Movement of the top at its screws",
-          "top",
-          Topic.MOVEMENT,
-          UnknownMovement.reason(bench));
+      return left(UnknownMovement.reason(bench));
     }
-    return solid(inquiry, (Species) bench.timbers().get(layer.wood()).wood());
+    if (bench.top().fixing().perRail() == 1) {
+      return left("one screw in each rail holds the top in one place, from which it may move");
+    }
+    return solid(bench, (Species) bench.timbers().get(layer.wood()).wood());
   }
 
-  private static CheckResult solid(Inquiry inquiry, Species species) {
-    Bench bench = inquiry.bench();
+  private static CheckResult left(String reason) {
+    return new CheckResult.NotChecked(KEY, TITLE, "top", Topic.MOVEMENT, reason);
+  }
+
+  private static CheckResult solid(Bench bench, Species species) {
     Air air = bench.air();
-    double reach = farthestScrew(bench);
-    RecordingPad pad = Pad.recording();
-    double out =
-        change(
-            species, reach, air.atAssembly(), Math.max(air.range().high(), air.atAssembly()), pad);
-    double in =
-        change(
-            species, reach, air.atAssembly(), Math.min(air.range().low(), air.atAssembly()), pad);
-    double needed = pad.take(NEEDED, out, in, EASE);
     TopFixing fixing = bench.top().fixing();
-    double room = pad.take(ROOM, fixing.holeDiameter().mm(), fixing.screwDiameter().mm());
-    return Finding.of("top-movement", "Movement of the top at its screws", Topic.MOVEMENT)
-        .on("top", "at the screws nearest to the edges, the top held at its middle")
+    EndFrame frame =
+        bench.endFrames().stream()
+            .max(Comparator.comparingDouble(f -> reach(bench, f)))
+            .orElseThrow();
+    RecordingPad pad = Pad.recording();
+    double needed =
+        SeasonalRoom.needed(
+            pad, species.shrinkage(), reach(bench, frame), air.atAssembly(), air.range());
+    double room = pad.take(ROOM, fixing.hole().length(), fixing.screwDiameter().mm());
+    return Finding.of(KEY, TITLE, Topic.MOVEMENT)
+        .on("top", where(bench, frame))
         .under(
             "moisture from %s %% to %s %%, %s %% at assembly"
                 .formatted(
@@ -97,22 +88,19 @@ public final class TopMovement {
         .judge(needed, Math.max(room, 1e-3), Unit.MM, pad);
   }
 
-  private static double change(Species species, double size, double from, double to, Pad pad) {
-    return from == to
-        ? 0
-        : Math.abs(
-            Movement.across(species.shrinkage(), RingDirection.UNKNOWN, size, from, to, pad)
-                .most());
+  private static double reach(Bench bench, EndFrame frame) {
+    return ScrewRow.of(bench, frame).reach(bench.top().fixing().held());
   }
 
-  /** Screws stand in the rails, up to the legs; a single row across needs no room. */
-  private static double farthestScrew(Bench bench) {
-    EndFrame frame = bench.endFrames().get(0);
-    List<Double> ends =
-        List.of(
-            bench.top().width().mm() / 2 - frame.frontInset().mm() - frame.leg().across().mm(),
-            bench.top().width().mm() / 2 - frame.backInset().mm() - frame.leg().across().mm());
-    OptionalDouble farthest = ends.stream().mapToDouble(Double::doubleValue).max();
-    return Math.max(1, farthest.orElse(1));
+  private static String where(Bench bench, EndFrame frame) {
+    TopHeld held = bench.top().fixing().held();
+    String from =
+        switch (held) {
+          case MIDDLE -> "the top held by the middle one";
+          case FRONT -> "the top held by the foremost";
+          case NOWHERE -> "the top held by none and moving from their middle";
+        };
+    return "at the outermost screw of the %s top rail, %s mm off, %s"
+        .formatted(frame.name(), Writing.fixed(reach(bench, frame), 0), from);
   }
 }

@@ -1,6 +1,7 @@
 package org.stoutwork.fastener.withdrawal;
 
 import org.stoutwork.fastener.Documents;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.fastener.Washer;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
@@ -18,6 +19,30 @@ public final class Heads {
           .where("d_h", "hole", Unit.MM)
           .as("π*(d_w^2 - d_h^2)/4")
           .source(Source.derived("geometry"));
+
+  private static final Formula SLOT_AREA =
+      Formula.define("A_w")
+          .meaning("contact area of the washer or head over a slot")
+          .unit(Unit.MM2)
+          .where("d_w", "diameter of the washer or head", Unit.MM)
+          .where("b", "width of the slot", Unit.MM)
+          .where("l", "length of the slot", Unit.MM)
+          .as(
+              "π*d_w^2/4 - min(b*(l - b) + π*b^2/4,"
+                  + " (b*sqrt(d_w^2 - b^2) + d_w^2*atan(b/sqrt(d_w^2 - b^2)))/2)")
+          .source(
+              Source.derived(
+                  "geometry: less the whole slot, or a strip of its width right across the washer"));
+
+  private static final Formula OVER_HOLE =
+      Formula.define("F_{head,h}")
+          .meaning("force that pulls the head through, over a hole wider than the screw")
+          .unit(Unit.N)
+          .where("F_head", "the same over a hole that fits the screw", Unit.N)
+          .where("A_h", "wood under the head", Unit.MM2)
+          .where("A_{h,0}", "the same over a hole that fits the screw", Unit.MM2)
+          .as("F_head*A_h/A_{h,0}")
+          .source(Source.projectDefault("in proportion to the wood that the head still presses"));
 
   private static final Formula WASHER_EC5 =
       Formula.define("F_w")
@@ -111,16 +136,55 @@ public final class Heads {
     return pad.take(AREA, outer, hole);
   }
 
+  /**
+   * Wood that a washer or head presses, mm²: least where the hole stands right under it.
+   *
+   * @param outer diameter of the washer or head, mm, more than the width of the hole
+   */
+  public static double area(Pad pad, double outer, ScrewHole hole) {
+    return hole.isRound()
+        ? area(pad, outer, hole.width())
+        : pad.take(SLOT_AREA, outer, hole.width(), hole.length());
+  }
+
   /** EN 1995-1-1, wood under a washer, at the level of the strength given, N. */
   public static double washer(Pad pad, Washer washer, double fc90) {
-    return pad.take(WASHER_EC5, fc90, area(pad, washer.outer(), washer.hole()));
+    return washer(pad, washer.outer(), ScrewHole.round(washer.hole()), fc90);
+  }
+
+  /**
+   * EN 1995-1-1, wood under a washer over a hole or slot, at the level of the strength given, N.
+   */
+  public static double washer(Pad pad, double outer, ScrewHole hole, double fc90) {
+    return pad.take(WASHER_EC5, fc90, area(pad, outer, hole));
   }
 
   /** NDS, wood under a washer, N; the bearing factor holds for less than 6 in. */
   public static double washerAllowable(Pad pad, Washer washer, double fcPerp) {
-    double inches = Unit.MM.convert(washer.outer(), Unit.IN);
+    return washerAllowable(pad, washer.outer(), ScrewHole.round(washer.hole()), fcPerp);
+  }
+
+  /** NDS, wood under a washer over a hole or slot, N. */
+  public static double washerAllowable(Pad pad, double outer, ScrewHole hole, double fcPerp) {
+    double inches = Unit.MM.convert(outer, Unit.IN);
     double cb = inches < 6 ? pad.take(BEARING_FACTOR, inches) : 1;
-    return pad.take(WASHER_NDS, fcPerp, cb, area(pad, washer.outer(), washer.hole()));
+    return pad.take(WASHER_NDS, fcPerp, cb, area(pad, outer, hole));
+  }
+
+  /**
+   * A head over a hole wider than its screw pulls through by less, N; unchanged where it fits.
+   *
+   * @param force that pulls it through where the hole fits, N
+   * @param head diameter, mm, more than the width of the hole
+   * @param screw diameter, mm
+   */
+  public static double overHole(Pad pad, double force, double head, double screw, ScrewHole hole) {
+    if (hole.length() <= screw) {
+      return force;
+    }
+    double left = area(pad, head, hole);
+    double whole = area(pad, head, ScrewHole.round(screw));
+    return pad.take(OVER_HOLE, force, Math.min(left, whole), whole);
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.stoutwork.joint.capacity;
 
 import java.util.List;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.joint.HalfLap;
 import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
@@ -65,7 +66,7 @@ final class ScrewedCapacity {
         90,
         90,
         false,
-        set.screw().diameter(),
+        ScrewHole.round(set.screw().diameter()),
         set.pilot());
   }
 
@@ -87,14 +88,19 @@ final class ScrewedCapacity {
         set.squares(m.postDepth(), m.railDepth()));
   }
 
-  /** The rail ends at the far side of the post; its grain runs across the post's. */
+  /**
+   * The rail ends at the far side of the post; its grain runs across the post's. Screws that stand
+   * to either side of the middle are asked for their spacing as if they stood on it: in the rail
+   * each has a line of the grain to itself, a pitch from the next; in the post all have one.
+   */
   private static List<Seat> lapInRail(HalfLap joint, ScrewSet set, Joint.Members m) {
     double d = set.screw().diameter();
     double end = (m.postDepth() - set.stagger(m.postDepth())) / 2;
     double slender = joint.railPart() / d;
+    double pitch = some(set.pitch(m.railDepth()));
     return List.of(
-        new Seat("rail", end, NONE, some(set.stagger(m.postDepth())), NONE, 0, slender),
-        new Seat("rail", NONE, edge(set, m), NONE, some(skip(set, m)), 90, slender));
+        new Seat("rail", end, NONE, NONE, NONE, 0, slender),
+        new Seat("rail", NONE, edge(set, m), NONE, pitch, 90, slender));
   }
 
   private static List<Seat> lapInPost(HalfLap joint, ScrewSet set, Case with) {
@@ -103,18 +109,14 @@ final class ScrewedCapacity {
     double end = Math.min(with.setting().postAbove(), with.setting().postBelow()) + edge(set, m);
     double side = (m.postDepth() - set.stagger(m.postDepth())) / 2;
     double slender = (set.screw().length() - joint.railPart()) / d;
+    double pitch = some(set.pitch(m.railDepth()));
     return List.of(
-        new Seat("post", end, NONE, some(skip(set, m)), NONE, 0, slender),
-        new Seat("post", NONE, side, NONE, some(set.stagger(m.postDepth())), 90, slender));
+        new Seat("post", end, NONE, pitch, NONE, 0, slender),
+        new Seat("post", NONE, side, NONE, NONE, 90, slender));
   }
 
   private static double edge(ScrewSet set, Joint.Members m) {
     return set.count() == 1 ? m.railDepth() / 2 : set.fromEdge();
-  }
-
-  /** From a screw to the next but one, which stands on the same side of the line. */
-  private static double skip(ScrewSet set, Joint.Members m) {
-    return set.count() < 3 ? 0 : 2 * set.pitch(m.railDepth());
   }
 
   private static double some(double spacing) {
@@ -157,7 +159,16 @@ final class ScrewedCapacity {
     Joint.Members m = with.members();
     double d = set.screw().diameter();
     Screwing screwing =
-        new Screwing(set.screw(), through, with.post(), with.rail(), 90, 90, true, d, set.pilot());
+        new Screwing(
+            set.screw(),
+            through,
+            with.post(),
+            with.rail(),
+            90,
+            90,
+            true,
+            ScrewHole.round(d),
+            set.pilot());
     double pitch = some(set.pitch(m.railDepth()));
     double end = Math.min(with.setting().postAbove(), with.setting().postBelow()) + edge(set, m);
     List<Seat> post =

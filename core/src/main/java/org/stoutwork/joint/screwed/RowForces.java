@@ -10,7 +10,8 @@ import org.stoutwork.working.Pad;
 /**
  * What a row of like fasteners carries together, and how the row shares it.
  *
- * @param count fasteners in the row
+ * @param count fasteners in the row, which share its pull
+ * @param tight those of them that share its shear
  * @param spacing of the row, mm; says nothing for one
  * @param pull along the shanks, N
  * @param alongRow shear along the row, N
@@ -20,6 +21,7 @@ import org.stoutwork.working.Pad;
  */
 public record RowForces(
     int count,
+    Tight tight,
     double spacing,
     double pull,
     double alongRow,
@@ -37,7 +39,7 @@ public record RowForces(
           .where("V_1", "shear along the row", Unit.N)
           .where("n_1", "fasteners that count along the row", Unit.ONE)
           .where("V_2", "shear across the row", Unit.N)
-          .where("n", "fasteners", Unit.ONE)
+          .where("n", "fasteners that count across it", Unit.ONE)
           .as("sqrt((V_1/n_1)^2 + (V_2/n)^2)")
           .source(Source.derived("statics: across the row all share alike"));
 
@@ -47,6 +49,50 @@ public record RowForces(
       throw new IllegalArgumentException(
           "a row has 1 fastener or more and forces of 0 N or more; it had %s, %s, %s, %s"
               .formatted(count, pull, alongRow, acrossRow));
+    }
+    if (tight.along() > count || tight.across() > count) {
+      throw new IllegalArgumentException(
+          "of %s fasteners %s and %s cannot share shear"
+              .formatted(count, tight.along(), tight.across()));
+    }
+  }
+
+  /** A row in which all fasteners share alike. */
+  public RowForces(
+      int count,
+      double spacing,
+      double pull,
+      double alongRow,
+      double acrossRow,
+      double headStiffness,
+      double pointStiffness) {
+    this(
+        count,
+        new Tight(count, count, ""),
+        spacing,
+        pull,
+        alongRow,
+        acrossRow,
+        headStiffness,
+        pointStiffness);
+  }
+
+  /**
+   * Which fasteners of a row share its shear: those that have no play in their holes. The others
+   * bear only when the first have given way by as much as their play.
+   *
+   * @param along how many share shear along the row, at least 1
+   * @param across how many share shear across it, at least 1
+   * @param why what is to be said of it in the working; nothing where all share
+   */
+  public record Tight(int along, int across, String why) {
+
+    /** Checks that one fastener bears. */
+    public Tight {
+      if (along < 1 || across < 1) {
+        throw new IllegalArgumentException(
+            "one fastener bears at least; it was %s and %s".formatted(along, across));
+      }
     }
   }
 
@@ -65,17 +111,20 @@ public record RowForces(
 
   @Override
   public double shearOfOne(Pad pad, StrengthFamily family, Fastening fastening) {
+    if (!tight.why().isEmpty()) {
+      pad.remark(tight.why());
+    }
     if (count == 1) {
       return pad.given("F_v", "shear", Math.hypot(alongRow, acrossRow), Unit.N, ANALYSIS);
     }
-    double along = alongRow == 0 ? count : counting(pad, family, fastening);
-    return pad.take(SHEAR, alongRow, along, acrossRow, count);
+    double along = alongRow == 0 ? tight.along() : counting(pad, family, fastening);
+    return pad.take(SHEAR, alongRow, along, acrossRow, tight.across());
   }
 
   private double counting(Pad pad, StrengthFamily family, Fastening fastening) {
     double d = fastening.fastener().diameter();
     return family instanceof StrengthFamily.PartialFactors
-        ? Rows.effective(pad, count, spacing, d, fastening.effectiveDiameter())
-        : Rows.allowable(pad, count, spacing, d, headStiffness, pointStiffness);
+        ? Rows.effective(pad, tight.along(), spacing, d, fastening.effectiveDiameter())
+        : Rows.allowable(pad, tight.along(), spacing, d, headStiffness, pointStiffness);
   }
 }

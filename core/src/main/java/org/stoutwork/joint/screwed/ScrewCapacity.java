@@ -3,6 +3,7 @@ package org.stoutwork.joint.screwed;
 import java.util.List;
 import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Documents;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.fastener.lateral.Embedment;
 import org.stoutwork.fastener.placing.Distances;
 import org.stoutwork.fastener.placing.PilotHoles;
@@ -155,17 +156,19 @@ public final class ScrewCapacity extends FasteningCapacity<Screwing> {
   private double through(Pad pad) {
     TimberStrength wood = fastening.head();
     boolean allowable = family instanceof StrengthFamily.Allowable;
-    if (fastening.screw() instanceof CoachScrew coach) {
-      return allowable
-          ? Heads.washerAllowable(pad, coach.washer(), wood.fC90())
-          : Heads.washer(pad, coach.washer(), wood.fC90());
-    }
     double head = fastening.screw().across();
-    return design(
-        pad,
+    ScrewHole hole = fastening.hole();
+    if (fastening.screw() instanceof CoachScrew) {
+      return allowable
+          ? Heads.washerAllowable(pad, head, hole, wood.fC90())
+          : Heads.washer(pad, head, hole, wood.fC90());
+    }
+    double fitting =
         allowable
             ? Heads.pullThroughAllowable(pad, wood.gravity(), head, fastening.headThickness())
-            : Heads.pullThrough(pad, PULL_THROUGH, head, wood.density()));
+            : Heads.pullThrough(pad, PULL_THROUGH, head, wood.density());
+    double d = fastening.screw().diameter();
+    return design(pad, Heads.overHole(pad, fitting, head, d, hole));
   }
 
   private double tension(Pad pad) {

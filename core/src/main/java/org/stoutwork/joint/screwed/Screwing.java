@@ -2,6 +2,7 @@ package org.stoutwork.joint.screwed;
 
 import org.stoutwork.fastener.Fastener;
 import org.stoutwork.fastener.Screw;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.fastener.placing.Slip;
 import org.stoutwork.fastener.placing.Slots;
 import org.stoutwork.joint.setting.TimberStrength;
@@ -17,7 +18,7 @@ import org.stoutwork.working.Pad;
  * @param headAngle between shear and grain of the head-side piece, degrees
  * @param pointAngle the same on the point side
  * @param endGrain whether the thread sits in end grain
- * @param hole diameter or length of slot in the head-side piece, mm
+ * @param hole in the head-side piece
  * @param pilot diameter of the hole drilled for the thread, mm; 0 for none
  */
 public record Screwing(
@@ -28,7 +29,7 @@ public record Screwing(
     double headAngle,
     double pointAngle,
     boolean endGrain,
-    double hole,
+    ScrewHole hole,
     double pilot)
     implements Fastening {
 
@@ -45,9 +46,15 @@ public record Screwing(
           "a %s does not reach through %s mm: take a screw at least 6 d longer than that"
               .formatted(screw.title(), headThickness));
     }
-    if (!(hole >= screw.root())) {
+    if (!(hole.width() >= screw.root())) {
       throw new IllegalArgumentException(
-          "a hole of %s mm does not let a core of %s mm pass".formatted(hole, screw.root()));
+          "a hole of %s mm does not let a core of %s mm pass"
+              .formatted(hole.width(), screw.root()));
+    }
+    if (!(hole.width() < screw.across())) {
+      throw new IllegalArgumentException(
+          "a head or washer of %s mm pulls through a hole of %s mm: take a wider one"
+              .formatted(screw.across(), hole.width()));
     }
     if (!(pilot >= 0 && pilot <= screw.diameter())) {
       throw new IllegalArgumentException(
@@ -108,8 +115,10 @@ public record Screwing(
     return Slip.dowel(pad, density, screw.diameter());
   }
 
-  /** Slip to either side before the screw bears, mm: none in a hole that fits. */
+  /** Slip to either side along the slot before the screw bears, mm: none in a hole that fits. */
   public double freeSlip(Pad pad) {
-    return hole <= screw.diameter() ? 0 : Slots.freeSlip(pad, hole, screw.diameter());
+    return hole.length() <= screw.diameter()
+        ? 0
+        : Slots.freeSlip(pad, hole.length(), screw.diameter());
   }
 }

@@ -5,6 +5,7 @@ import org.stoutwork.bench.DogHoles;
 import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.Lipping;
+import org.stoutwork.bench.TopHeld;
 import org.stoutwork.bench.sketch.BenchSketch;
 import org.stoutwork.bench.sketch.DogHolesSketch;
 import org.stoutwork.bench.sketch.EndCapSketch;
@@ -24,6 +25,7 @@ final class TopMapping {
   private static final int MOST_HOLES = 200;
   private static final Kind<FixingScrew> SCREW =
       WordKinds.of(FixingScrew.class, FixingScrew::words);
+  private static final Kind<TopHeld> HELD = WordKinds.of(TopHeld.class, TopHeld::words);
   private static final Kind<Boolean> CAP_HOLD =
       WordKinds.of(Map.of("glued", true, "glued in the middle", false));
   private static final Kind<Boolean> LIPPING_HOLD =
@@ -66,6 +68,9 @@ final class TopMapping {
     Take.value(lengths.size(fields, "screwDiameter"), fixing::screwDiameter);
     Take.value(lengths.size(fields, "threadLength"), fixing::threadLength);
     Take.value(lengths.size(fields, "holeDiameter"), fixing::holeDiameter);
+    Take.value(lengths.size(fields, "slotWidth"), fixing::slotWidth);
+    Take.value(lengths.size(fields, "slotLength"), fixing::slotLength);
+    Take.value(fields.scalar("heldAt", HELD), fixing::heldAt);
     Take.value(fields.scalar("screw", SCREW), fixing::screw);
     Take.value(lengths.place(fields, "pilotDiameter"), fixing::pilotDiameter);
     Take.value(lengths.size(fields, "washerDiameter"), fixing::washerDiameter);

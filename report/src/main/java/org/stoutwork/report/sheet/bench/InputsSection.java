@@ -9,6 +9,8 @@ import org.stoutwork.action.Criteria;
 import org.stoutwork.bench.Air;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.DefaultTaken;
+import org.stoutwork.bench.TopFixing;
+import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.report.sheet.Block;
 import org.stoutwork.report.sheet.Column;
@@ -125,15 +127,26 @@ final class InputsSection {
   }
 
   private static String fixing(Matter m) {
-    var f = m.bench().top().fixing();
+    TopFixing f = m.bench().top().fixing();
+    ScrewHole hole = f.hole();
+    String held =
+        switch (f.held()) {
+          case MIDDLE -> ", the middle one in a hole that fits it";
+          case FRONT -> ", the foremost in a hole that fits it";
+          case NOWHERE -> "";
+        };
     return Shown.plain(
-        "%s %ss a rail, %s across, %s of thread, in holes or slots of %s"
+        "%s %ss a rail, %s across, %s of thread, in %s%s"
             .formatted(
                 f.perRail(),
                 f.screw().words(),
                 m.amounts().length(f.screwDiameter().mm()),
                 m.amounts().length(f.threadLength().mm()),
-                m.amounts().length(f.holeDiameter().mm())));
+                hole.isRound()
+                    ? "holes of " + m.amounts().length(hole.width())
+                    : "slots of %s along the rail"
+                        .formatted(m.amounts().size(hole.width(), hole.length())),
+                f.fitsAcross() ? "" : held));
   }
 
   private static Table limits(Matter m) {

@@ -3,6 +3,7 @@ package org.stoutwork.report.sheet.bench;
 import java.util.ArrayList;
 import java.util.List;
 import org.stoutwork.bench.Footing;
+import org.stoutwork.bench.TopFixing;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.report.drawing.RichText;
 import org.stoutwork.report.sheet.Block;
@@ -47,7 +48,8 @@ final class ModelSection {
         "The top is a grillage: strips along the grain and strips across it, each with its own"
             + " stiffness and half of the slab's resistance to twisting. It rests on the rails, and"
             + " on stretchers that touch it, through bearings that pass force but no moment;"
-            + " sideways they pass what the screws or the glue can.");
+            + " sideways they pass what the screws or the glue can. "
+            + play(m));
     out.add(
         "Sag, level and give of the top are those of a plate in place of the grillage: orthotropic,"
             + " with shear, on the same bearings, from which it may part against the pull of its"
@@ -66,6 +68,26 @@ final class ModelSection {
             + " {table:racking}). Members in compression are checked for buckling, deep thin ones"
             + " that are bent for lateral buckling.");
     return out;
+  }
+
+  /** How the play of the top's screws is treated. */
+  private static String play(Matter m) {
+    TopFixing fixing = m.bench().top().fixing();
+    if (fixing.play() > 0) {
+      return "All screws of the top have play in their holes: one of each rail is counted as bearing"
+          + " from the start; the slide before that, up to "
+          + Shown.plain(m.amounts().movement(fixing.play()))
+          + ", is in no figure, nor is friction.";
+    }
+    boolean all = fixing.tightAlong() == fixing.perRail();
+    if (all && fixing.tightAcross() == fixing.perRail()) {
+      return "The screws of the top fit their holes and share alike.";
+    }
+    return all
+        ? "Across the bench only the screw of each rail that fits its hole passes force; along it"
+            + " all do, their slots being no wider than they are."
+        : "Only the screw of each rail that fits its hole passes force sideways; the others have"
+            + " play.";
   }
 
   private static String selfCheck(SelfCheck check) {

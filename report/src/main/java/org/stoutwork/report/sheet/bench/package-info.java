@@ -6,7 +6,7 @@
  *
  * <p>Uses {@code drawing}, {@code units}, {@code figure}, {@code figure.joint} and {@code sheet},
  * and of the core {@code quantity}, {@code source}, {@code working}, {@code wood}, {@code
- * wood.time}, {@code wood.moisture}, {@code joint}, {@code bench}, {@code action} and {@code
- * result}.
+ * wood.time}, {@code wood.moisture}, {@code fastener}, {@code joint}, {@code bench}, {@code action}
+ * and {@code result}.
  */
 package org.stoutwork.report.sheet.bench;

@@ -90,7 +90,7 @@ final class Kinds {
         "screwed housing", new Housing(12, false, Optional.of(new ScrewSet(longer, 2, 33, 2.7))));
     out.put(
         "screwed butt",
-        new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 155, 60, 25, 9), 2, 39, 5.4)));
+        new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 155, 60, 25), 2, 39, 5.4)));
     return out;
   }
 

@@ -32,6 +32,7 @@ import org.stoutwork.bench.Duty;
 import org.stoutwork.bench.FixingScrew;
 import org.stoutwork.bench.Footing;
 import org.stoutwork.bench.Lipping;
+import org.stoutwork.bench.TopHeld;
 import org.stoutwork.bench.sketch.JointHold;
 import org.stoutwork.bench.sketch.JointKind;
 import org.stoutwork.bench.sketch.NutKind;
@@ -106,6 +107,9 @@ class BenchSchemaTest {
     assertEquals(
         words("/$defs/top/properties/fixing/properties/screw/enum"),
         all(FixingScrew.values(), FixingScrew::words));
+    assertEquals(
+        words("/$defs/top/properties/fixing/properties/heldAt/enum"),
+        all(TopHeld.values(), TopHeld::words));
     assertEquals(
         words("/$defs/action/properties/kind/enum"), all(ActionKind.values(), ActionKind::words));
     assertEquals(
