@@ -1,6 +1,5 @@
 package org.stoutwork.assembly;
 
-import org.stoutwork.section.Opening;
 import org.stoutwork.section.PiercedSection;
 
 /**
@@ -28,16 +27,6 @@ public record Mortise(
   /** Whether another mortise of the same part takes wood from a section that this one cuts too. */
   public boolean meets(Mortise other) {
     return from < other.to && other.from < to;
-  }
-
-  /** As seen when the piece bends up and down, in its local x-z plane. */
-  public Opening bendingInZ() {
-    return new Opening(sizeY, sizeZ, offsetZ);
-  }
-
-  /** As seen when the piece bends sideways, in its local x-y plane. */
-  public Opening bendingInY() {
-    return new Opening(sizeZ, sizeY, offsetY);
   }
 
   /** As a hole of the section whose side b lies along local y and whose side h along local z. */

@@ -91,12 +91,13 @@ class ProportionsTest {
             .filter(note -> note.advice().equals(Advice.TENON_LENGTH))
             .findFirst()
             .orElseThrow();
-    double gain = Effect.onStiffness(length, shortOne, Samples.setting()).orElseThrow();
+    Effect effect = Effect.of(length, shortOne, Samples.setting()).orElseThrow();
+    assertEquals("mean stiffness of the joint", effect.what());
+    double gain = effect.ratio();
     assertTrue(gain > 1.02 && gain < 1.5, "gain " + gain);
     notes.stream()
         .filter(Note::followed)
-        .forEach(
-            note -> assertTrue(Effect.onStiffness(note, shortOne, Samples.setting()).isEmpty()));
+        .forEach(note -> assertTrue(Effect.of(note, shortOne, Samples.setting()).isEmpty()));
   }
 
   @Test

@@ -130,18 +130,8 @@ public record Effect(String what, double ratio) {
     return Optional.of(new Effect("shear of the tenon beside the bore", then / now));
   }
 
-  /**
-   * Mean in-plane stiffness if the advice were followed, over that of the joint as it is; empty if
-   * the advice speaks of something else, is followed already, or cannot be followed here.
-   */
-  public static OptionalDouble onStiffness(Note note, MortiseAndTenon joint, JointSetting setting) {
-    return stiffness(note, joint, setting);
-  }
-
+  /** Mean in-plane stiffness with the size that is advised, over that of the joint as it is. */
   private static OptionalDouble stiffness(Note note, Joint joint, JointSetting setting) {
-    if (note.followed()) {
-      return OptionalDouble.empty();
-    }
     Optional<Joint> changed = new Followed(note, setting.members()).of(joint);
     double now = changed.isEmpty() ? 0 : mean(joint, setting);
     return now == 0

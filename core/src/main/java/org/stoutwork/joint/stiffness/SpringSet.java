@@ -36,15 +36,4 @@ public record SpringSet(
         && rotVertical <= other.rotVertical
         && torsion <= other.torsion;
   }
-
-  /** Every spring times a factor, as for creep under lasting load. */
-  public SpringSet times(double factor) {
-    return new SpringSet(
-        axial * factor,
-        shear * factor,
-        shearAcross * factor,
-        rotInPlane * factor,
-        rotVertical * factor,
-        torsion * factor);
-  }
 }
