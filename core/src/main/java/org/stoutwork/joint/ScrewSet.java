@@ -51,9 +51,9 @@ public record ScrewSet(Screw screw, int count, double fromEdge, double pilot) {
     return stagger(lap, count, screw.diameter());
   }
 
-  /** The same of screws that are still to be chosen; all in mm. */
+  /** The same of screws that are still to be chosen, in whole mm where the ends limit it; in mm. */
   public static double stagger(double lap, int count, double diameter) {
-    double room = Math.max(0, lap - 2 * FROM_END * diameter);
+    double room = Math.floor(Math.max(0, lap - 2 * FROM_END * diameter));
     return count == 1 ? 0 : Math.min(2 * OFF_THE_LINE * lap, room);
   }
 

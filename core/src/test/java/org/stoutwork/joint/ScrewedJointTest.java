@@ -46,10 +46,10 @@ class ScrewedJointTest {
   @Test
   void the_outermost_screw_of_a_lap_carries_its_share_of_force_and_moment() {
     // Three thin screws in a lap of 70 by 120 mm, 27 mm from the edges and 33 mm apart: the ends
-    // leave 70 - 24·2.4 = 12.4 mm, so they stand 6.2 mm to either side of the middle.
-    double squares = 2 * (6.2 * 6.2 + 33 * 33) + 6.2 * 6.2;
+    // leave 70 - 24·2.4 = 12.4 mm, so they stand 6 mm to either side of the middle.
+    double squares = 2 * (6.0 * 6 + 33 * 33) + 6.0 * 6;
     double along = 310.0 / 3 + 21_000 * 33 / squares;
-    double across = 420.0 / 3 + 21_000 * 6.2 / squares;
+    double across = 420.0 / 3 + 21_000 * 6 / squares;
     JointLimit found = limit(with(2.4), Samples.PARTIAL, FORCES, "screw yielding across");
     assertEquals(Math.hypot(along, across), found.demand(), 1e-9);
     double apart = 95 + 1_300 / 35.0 + 900 / 60.0;

@@ -50,6 +50,7 @@ final class HoleCompletion {
   private final TopFixing fixing;
   private final List<EndFrame> frames;
   private final double screw;
+  private final boolean sound;
 
   HoleCompletion(Answers answers, FixingSketch sketch, Top top, List<EndFrame> frames) {
     this.answers = answers;
@@ -58,10 +59,10 @@ final class HoleCompletion {
     this.fixing = top.fixing();
     this.frames = frames;
     this.screw = fixing.screwDiameter().mm();
+    this.sound = answers.faults().isEmpty();
   }
 
   Top complete(Air air, Map<String, Timber> timbers) {
-    boolean sound = answers.faults().isEmpty();
     TopHeld held = held();
     ScrewHole hole = hole(held, air, Optional.ofNullable(timbers.get(bottom().wood())));
     if (sound) {
@@ -192,7 +193,7 @@ final class HoleCompletion {
     for (EndFrame frame : frames) {
       reach = Math.max(reach, ScrewRow.of(top, frame).reach(held));
     }
-    if (!plain() || !(reach > 0) || timber.isEmpty()) {
+    if (!sound || !plain() || !(reach > 0) || timber.isEmpty()) {
       return OptionalDouble.empty();
     }
     return timber.get().wood() instanceof Species species

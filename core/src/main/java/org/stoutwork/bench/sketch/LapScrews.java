@@ -30,7 +30,7 @@ record LapScrews(double width, double depth, double beyond, boolean carry, boole
   /** How far from the edges of the rail the outermost may stand, mm; none if they do not fit. */
   Optional<Double> fromEdge(double d, int count) {
     double wanted = Math.ceil(Math.max(least(d), PART * depth));
-    double most = (depth - (count - 1) * spacing(d)) / 2;
+    double most = Math.floor(depth - (count - 1) * spacing(d)) / 2;
     double taken = count == 1 ? depth / 2 : Math.min(wanted, most);
     return fits(d, count, taken) ? Optional.of(taken) : Optional.empty();
   }

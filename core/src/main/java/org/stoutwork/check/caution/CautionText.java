@@ -79,7 +79,7 @@ final class CautionText {
     return notice(
         "C-16",
         "The holes leave the top less room than its own movement needs. Expect a split, a cupped top"
-            + " or a racked frame. Slot the holes.");
+            + " or a racked frame. Slot the holes, or make the slots longer.");
   }
 
   static Caution unheld(double play) {

@@ -125,6 +125,12 @@ class TopHolesTest {
   }
 
   @Test
+  void a_room_too_wet_to_be_is_refused_before_slots_are_made_for_it() {
+    BenchSketch wet = Benches.ordinary().air(a -> a.moistureAtAssembly(41.5));
+    assertThrows(UnsoundBench.class, () -> wet.complete(Benches.WOODS));
+  }
+
+  @Test
   void the_usual_slot_says_why_it_is_as_long() {
     var beech = Benches.complete(bench(f -> {}));
     assertTrue(reason(beech, "slotLength").startsWith("the top moves: "));

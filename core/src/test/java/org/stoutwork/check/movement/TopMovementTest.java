@@ -76,7 +76,10 @@ class TopMovementTest {
                             .moistureAtAssembly(driest + assembly * swing))
                 .top(t -> t.width(mm(width)).fixing(f -> f.perRail(count))));
     CheckResult.Checked check = (CheckResult.Checked) of(bench);
-    double most = Math.floor(ScrewRow.of(bench, bench.endFrames().get(0)).pitch() / 2);
+    double most =
+        Math.max(
+            bench.top().fixing().screwDiameter().mm(),
+            Math.floor(ScrewRow.of(bench, bench.endFrames().get(0)).pitch() / 2));
     double slot = bench.top().fixing().hole().length();
     if (check.utilisation() > 1) {
       assertEquals(most, slot, 1e-9);

@@ -135,6 +135,9 @@ final class ModelSection {
     if (!m.result().notChecked().isEmpty()) {
       out.add("What table {table:open} leaves open, for the reasons given there.");
     }
+    out.add(
+        "What the holes for the screws of the top take off the top rails: at most half of their"
+            + " thickness.");
     out.add("Blows, vibration, fatigue by many load cycles, fire, decay and insects.");
     out.add("Knots, checks and sloping grain beyond what the grade or the growth class allows.");
     out.add("Wear and loosening of joints, and changes made after this sheet was printed.");

@@ -208,6 +208,27 @@ final class BrokenWords {
             "bench.yaml:25:5  actions[0].force is missing; a force such as `900 N`"
                 + " or `200 lbf` above 0 N is needed."),
         BrokenBench.with(
+            "a hole for top screws that is round and a slot",
+            "  thickness: 64",
+            "  thickness: 64\n  fixing: {holeDiameter: 12, slotLength: 16}",
+            Refusal.READER_ONLY,
+            "bench.yaml:9:12  top.fixing.holeDiameter is 12 mm beside a slot; round holes have"
+                + " holeDiameter, slots have slotWidth and slotLength; leave one out."),
+        BrokenBench.with(
+            "a slot shorter than wide",
+            "  thickness: 64",
+            "  thickness: 64\n  fixing: {slotWidth: 12, slotLength: 9}",
+            Refusal.READER_ONLY,
+            "bench.yaml:9:27  top.fixing.slotLength is 9 mm; at least its width of 12 mm; a round"
+                + " hole is given by holeDiameter."),
+        BrokenBench.with(
+            "a place where no top can be held",
+            "  thickness: 64",
+            "  thickness: 64\n  fixing: {heldAt: midle}",
+            Refusal.BOTH,
+            "bench.yaml:9:20  top.fixing.heldAt is \"midle\"; one of middle, front or nowhere is"
+                + " needed. Did you mean \"middle\"?"),
+        BrokenBench.with(
             "too many pupils",
             "people:",
             "pupils: 9\npeople:",
