@@ -25,7 +25,7 @@ class LooseAtSoftestTest {
       sketch.stretcher(
           s ->
               s.line(line)
-                  .centreAt(mm(154))
+                  .centreAt(mm(line == StretcherLine.MIDDLE ? 154 : 287))
                   .depth(mm(88))
                   .thickness(mm(41))
                   .joint(j -> j.kind(kind).hold(hold)));
