@@ -74,8 +74,8 @@ final class ModelSection {
   private static String play(Matter m) {
     TopFixing fixing = m.bench().top().fixing();
     if (fixing.play() > 0) {
-      return "All screws of the top have play in their holes: one of each rail is counted as bearing"
-          + " from the start; the slide before that, up to "
+      return "All screws of the top have play in their holes: in its direction one of each rail is"
+          + " counted as bearing from the start; the slide before that, up to "
           + Shown.plain(m.amounts().movement(fixing.play()))
           + ", is in no figure, nor is friction.";
     }
