@@ -99,7 +99,7 @@ record LegBore(
         .toList();
   }
 
-  /** What runs in it, with its owner and height. */
+  /** What runs in it. */
   String words() {
     return bolt ? "bolt" : "peg";
   }

@@ -12,7 +12,8 @@ import org.stoutwork.source.Source;
  * Where bed bolts may lie. They are pulled along their axes, and the stub tenon carries the shear,
  * so that no distance of bolts under a force across them is asked: the washer must lie wholly on
  * the post, the nut pulls along the grain of the rail like a dowel, and the bore leaves wood beside
- * itself.
+ * itself. EN 1995-1-1 says nothing of nuts in wood; the three diameters and the end distance that
+ * its Table 8.5 asks of dowels are not asked here, for the plug before the nut is calculated.
  */
 record BoltPlaces(BoltedTenon joint, Case with) {
 
@@ -25,7 +26,7 @@ record BoltPlaces(BoltedTenon joint, Case with) {
       Documents.nds("Table 12.5.1C, along the grain, l/D up to 6; the nut as a dowel");
 
   private static final Source BORE =
-      Source.projectDefault("as a nut of the bolt's size: half a bore of wood and a little more");
+      Source.projectDefault("as a fastener of the bolt's size that is loaded along the grain");
 
   void all() {
     if (!with.setting().rod()) {

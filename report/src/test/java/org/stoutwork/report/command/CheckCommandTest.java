@@ -219,7 +219,7 @@ class CheckCommandTest {
         BENCH
             + """
             stretchers:
-              - {line: both, joint: {kind: bridle, hold: dry}}
+              - {line: both, bottomEdgeAt: 320, joint: {kind: bridle, hold: dry}}
             """);
     Run run = check(input);
     assertEquals(3, run.exitCode(), run.out() + run.err());
