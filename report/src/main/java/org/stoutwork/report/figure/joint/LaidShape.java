@@ -39,7 +39,8 @@ final class LaidShape {
   /** Along the rail: from its end to each line of screws, and on to the shoulder. */
   private static void along(Views v, ScrewSet set) {
     double from = -v.post();
-    for (int i = 0; i < Math.min(2, set.count()); i++) {
+    int lines = set.stagger(v.post()) > 0 ? 2 : 1;
+    for (int i = 0; i < lines; i++) {
       double x = -v.post() / 2 + set.beside(i, v.post());
       v.section.below(from, 0, x, set.heights(v.depth()).get(i), 0);
       from = x;

@@ -113,7 +113,8 @@ class JointDrawingTest {
         Arguments.of("half-lap", "20 54 41 74 83 127"),
         Arguments.of("dowelled butt", "36 32 24 38 27 127 83"),
         Arguments.of("housing", "14 83 41 74 127"),
-        Arguments.of("screwed half-lap", "21 53 41 74 83 127 28 35.5 31.1 20.8"),
+        Arguments.of("screwed half-lap", "21 53 41 74 83 127 28 35.5 36 11"),
+        Arguments.of("half-lap with one line of screws", "21 53 41 74 83 127 28 35.5 41.5"),
         Arguments.of("screwed housing", "12 83 41 74 127 33 61 43 20.5"),
         Arguments.of("screwed butt", "72 83 41 74 127 39 49 20.5"));
   }
@@ -125,6 +126,7 @@ class JointDrawingTest {
     for (String size : sizes.split(" ", -1)) {
       assertTrue(words.contains(size), () -> size + " of the " + name + " in " + words);
     }
+    assertFalse(words.contains("0"), () -> "a size of nothing of the " + name + " in " + words);
   }
 
   @Test

@@ -81,10 +81,14 @@ final class Kinds {
     out.put(
         "dowelled butt", new DowelledButt(new Peg(10, TenonProportions.BEECH), 3, 36, 32, 38, 24));
     out.put("housing", new Housing(14, true));
-    WoodScrew slim = WoodScrew.plain(4.5, 62, 41, 9);
+    WoodScrew slim = WoodScrew.plain(3, 62, 41, 6);
     out.put(
         "screwed half-lap",
-        new HalfLap(21, false, false, Optional.of(new ScrewSet(slim, 3, 28, 2.5))));
+        new HalfLap(21, false, false, Optional.of(new ScrewSet(slim, 3, 28, 2))));
+    WoodScrew stout = WoodScrew.plain(4.5, 62, 41, 9);
+    out.put(
+        "half-lap with one line of screws",
+        new HalfLap(21, false, false, Optional.of(new ScrewSet(stout, 3, 28, 2.5))));
     WoodScrew longer = WoodScrew.plain(5, 126, 60, 10);
     out.put(
         "screwed housing", new Housing(12, false, Optional.of(new ScrewSet(longer, 2, 33, 2.7))));
