@@ -26,6 +26,15 @@ final class StretcherCompletion {
   private static final double SLACK = 1e-6;
   private static final Range DEPTH = new Range(25, 500);
 
+  /** Usual lower edge above the floor or the foot, mm. */
+  private static final double USUAL_ABOVE = 150;
+
+  /** Wood of the leg between two joints that would take the same place, mm. */
+  private static final double CLEAR = 10;
+
+  private static final Set<JointKind> TAKES_THE_LEG =
+      Set.of(JointKind.HALF_LAP, JointKind.BRIDLE, JointKind.CORNER_BRIDLE);
+
   private final Answers answers;
   private final WoodNames woods;
   private final EndFrame frame;
@@ -73,14 +82,18 @@ final class StretcherCompletion {
             THICKNESS,
             "half of the leg, to the nearest 5 mm");
     double floor = Layout.legBottom(frame);
+    double over = overBottomRail(s, line);
+    boolean clear = over > floor + USUAL_ABOVE && over + depth.mm() < underside;
     Length centre =
         Heights.centre(
             answers,
             key,
             Heights.of(s),
             depth.mm(),
-            new Heights.Room(floor, underside, floor + 150),
-            "lower edge 150 mm above the floor or the foot");
+            new Heights.Room(floor, underside, clear ? over : floor + USUAL_ABOVE),
+            clear
+                ? "over the bottom rail, for such a joint takes the leg where it stands"
+                : "lower edge 150 mm above the floor or the foot");
     Optional<EndExtension> extension = extension(key, s, depth);
     LayerHold hold = s.hold.orElseGet(LayerHold.Loose::new);
     double endDepth = extension.map(e -> e.depth().mm()).orElse(depth.mm());
@@ -95,6 +108,19 @@ final class StretcherCompletion {
         new Stretcher(name, line, wood, thickness, depth, centre, extension, hold, joint);
     requireRoomForEnds(key, made, floor);
     return made;
+  }
+
+  /** Where a piece that takes the leg clears the bottom rail, mm; 0 for one that does not. */
+  private double overBottomRail(StretcherSketch s, StretcherLine line) {
+    boolean takes =
+        line != StretcherLine.MIDDLE
+            && s.joint.flatMap(j -> j.kind).filter(TAKES_THE_LEG::contains).isPresent();
+    return takes
+        ? frame
+            .bottomRail()
+            .map(r -> Math.ceil(r.centreAt().mm() + r.depth().mm() / 2) + CLEAR)
+            .orElse(0.0)
+        : 0;
   }
 
   private void requireRoomForEnds(String key, Stretcher made, double floor) {

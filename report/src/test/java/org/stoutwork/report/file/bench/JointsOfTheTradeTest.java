@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.stoutwork.bench.BenchJoint;
+import org.stoutwork.bench.sketch.JointKind;
 import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.Fit;
 import org.stoutwork.joint.LooseWedgeTenon;
@@ -75,6 +77,22 @@ class JointsOfTheTradeTest {
           """)
   void every_joint_is_said_in_a_few_words(String words, String title) {
     assertEquals(title, joint(words).joint().title());
+  }
+
+  /** Nobody is refused for saying nothing but the joint. */
+  @ParameterizedTest(name = "{0}")
+  @EnumSource(JointKind.class)
+  void every_kind_joins_stretchers_of_a_bench_of_defaults(JointKind kind) throws UnreadableFile {
+    String words = kind.words();
+    String file =
+        "wood: beech, European\nstretchers:\n  - {line: front, joint: "
+            + words
+            + "}\n  - {line: back, joint: "
+            + words
+            + "}\n";
+    SourceText text = new SourceText("bench.yaml", file);
+    BenchFile read = BenchFileReader.read(text, ExampleFilesTest.WOODS);
+    assertEquals(2, read.bench().stretchers().size());
   }
 
   @Test
