@@ -50,8 +50,7 @@ final class Completion {
         answers.length("height", sketch.height, () -> 850.0, HEIGHT, "a usual height for handwork");
     WoodNames woods = new WoodNames(answers, catalogue, sketch.wood, growth(), sketch.gradedAs);
     Top top =
-        new TopCompletion(answers, woods, TopScrewSize.of(sketch))
-            .complete(sketch.top.orElseGet(TopSketch::new));
+        new TopCompletion(answers, woods, sketch).complete(sketch.top.orElseGet(TopSketch::new));
     List<EndFrame> frames =
         new FrameCompletion(answers, woods, top, height.mm())
             .complete(sketch.everyEndFrame, sketch.endFrames);

@@ -22,12 +22,12 @@ final class TopCompletion {
 
   private final Answers answers;
   private final WoodNames woods;
-  private final double usualScrew;
+  private final BenchSketch sketch;
 
-  TopCompletion(Answers answers, WoodNames woods, double usualScrew) {
+  TopCompletion(Answers answers, WoodNames woods, BenchSketch sketch) {
     this.answers = answers;
     this.woods = woods;
-    this.usualScrew = usualScrew;
+    this.sketch = sketch;
   }
 
   Top complete(TopSketch t) {
@@ -88,6 +88,7 @@ final class TopCompletion {
   private TopFixing fixing(TopSketch t, List<TopLayer> layers) {
     FixingSketch f = t.fixing.orElseGet(FixingSketch::new);
     double whole = layers.stream().mapToDouble(layer -> layer.thickness().mm()).sum();
+    double usualScrew = TopScrewSize.of(sketch, whole);
     Length screw =
         answers.length(
             "top.fixing.screwDiameter",
@@ -101,15 +102,15 @@ final class TopCompletion {
             : FixingScrew.COACH_SCREW;
     FixingScrew kind =
         answers.or("top.fixing.screw", f.screw, usual, usual.words(), "usual for its thickness");
-    int diameters = kind == FixingScrew.COACH_SCREW ? 4 : 6;
+    int diameters = TopScrewSize.threadDiameters(kind == FixingScrew.COACH_SCREW);
     Length thread =
         answers.length(
             "top.fixing.threadLength",
             f.threadLength,
-            () -> Math.min(diameters * screw.mm(), 0.75 * whole),
+            () -> Math.min(diameters * screw.mm(), TopScrewSize.OF_TOP * whole),
             new Range(10, 200),
             "%s diameters of thread in the top, at most three quarters of it"
-                .formatted(kind == FixingScrew.COACH_SCREW ? "four" : "six"));
+                .formatted(kind == FixingScrew.COACH_SCREW ? "five" : "seven"));
     int perRail = answers.or("top.fixing.perRail", f.perRail, 3, "3", "front, middle and back");
     if (perRail < 1 || perRail > 20) {
       answers.fault("top.fixing.perRail", Integer.toString(perRail), "1 to 20 is allowed");

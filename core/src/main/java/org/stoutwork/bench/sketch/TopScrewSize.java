@@ -4,14 +4,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The screws that a maker would hold a top with: as thick as the thinnest top rail lets them be.
+ * The screws that a maker would hold a top with: as thick as the thinnest top rail and the top's
+ * own thickness let them be.
  */
 final class TopScrewSize {
 
   private static final double USUAL = 8;
 
   /** Sizes that are sold, mm, thickest first. */
-  private static final List<Double> SIZES = List.of(USUAL, 6.0, 5.0, 4.5, 4.0);
+  private static final List<Double> SIZES = List.of(USUAL, 6.0, 5.0, 4.5, 4.0, 3.5, 3.0);
 
   /** Below it coach screws are not made, mm. */
   static final double THINNEST_COACH_SCREW = 6;
@@ -21,13 +22,28 @@ final class TopScrewSize {
 
   private static final double SLENDER = 7;
 
+  /** Part of a top that a default thread takes at most. */
+  static final double OF_TOP = 0.75;
+
   private TopScrewSize() {}
 
-  /** Diameter for rails that the sketch speaks of, mm. */
-  static double of(BenchSketch sketch) {
+  /**
+   * Diameters of thread in the top: one more than coach screws must reach, so that none is short.
+   */
+  static int threadDiameters(boolean coachScrew) {
+    return coachScrew ? 5 : 7;
+  }
+
+  /**
+   * Diameter for rails that the sketch speaks of, mm.
+   *
+   * @param top thickness of the top, mm
+   */
+  static double of(BenchSketch sketch, double top) {
     double rail = thinnestRail(sketch);
     return SIZES.stream()
         .filter(d -> d * (d > THINNEST_COACH_SCREW ? STOUT : SLENDER) <= rail)
+        .filter(d -> d * threadDiameters(d >= THINNEST_COACH_SCREW) <= OF_TOP * top)
         .findFirst()
         .orElse(SIZES.get(SIZES.size() - 1));
   }
@@ -35,7 +51,7 @@ final class TopScrewSize {
   static String reason(double diameter) {
     return diameter == USUAL
         ? "a usual coach screw"
-        : "as thick as the edges of the top rail allow";
+        : "as thick as the edges of the top rail and the thickness of the top allow";
   }
 
   /** That of usual legs where nothing is said of rails or legs; unlimited without a height. */
