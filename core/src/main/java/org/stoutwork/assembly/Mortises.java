@@ -14,10 +14,15 @@ final class Mortises {
     byPart.computeIfAbsent(part, p -> new ArrayList<>()).add(mortise);
   }
 
-  /** The part with what joints cut out of it, besides what it has already. */
+  /**
+   * The part with what joints cut out of it, besides the holes that it has already: of these the
+   * ones that would run into a joint are left out, for a maker sets them clear of it.
+   */
   Part into(Part part) {
-    List<Mortise> all = new ArrayList<>(part.mortises());
-    all.addAll(byPart.getOrDefault(part.name(), List.of()));
+    List<Mortise> all = new ArrayList<>(byPart.getOrDefault(part.name(), List.of()));
+    List<Mortise> clear =
+        part.mortises().stream().filter(hole -> all.stream().noneMatch(hole::meets)).toList();
+    all.addAll(clear);
     return new Part(part.name(), part.kind(), part.wood(), part.pieces(), all, part.length());
   }
 }

@@ -131,7 +131,9 @@ final class Rails {
     atBack.mortiseAcross(back.name(), z - Layout.legBottom(frame), -1);
     atFront.boreEnd(name, 0);
     atBack.boreEnd(name, length);
-    frames.parts.add(new Part(name, kind, rail.wood(), pieces, List.of(), length));
+    List<Mortise> holes =
+        kind == PartKind.TOP_RAIL ? TopScrewHoles.in(frames.bench, frame) : List.of();
+    frames.parts.add(new Part(name, kind, rail.wood(), pieces, holes, length));
   }
 
   private Joiner joiner(EndFrame frame, Rail rail, Joint.Members members, StretcherLine side) {
@@ -166,7 +168,8 @@ final class Rails {
             bearing.on(index, stop.node(), y, rail);
           }
         });
-    level(name, PartKind.TOP_RAIL, rail.wood(), section(rail), stops, railKg(rail));
+    List<Mortise> holes = TopScrewHoles.in(frames.bench, frame);
+    level(name, PartKind.TOP_RAIL, rail.wood(), section(rail), stops, holes, railKg(rail));
   }
 
   private static Rectangle section(Rail rail) {
@@ -183,6 +186,7 @@ final class Rails {
       String wood,
       Rectangle section,
       List<Chain.Stop> stops,
+      List<Mortise> holes,
       double kg) {
     double length = stops.get(stops.size() - 1).at() - stops.get(0).at();
     FrameTimber timber = frames.timbers.apply(wood);
@@ -190,7 +194,7 @@ final class Rails {
     List<Piece> pieces =
         new Chain(frames.model, name, section)
             .through(stops, stops.get(0).at(), MemberEnd.RIGID, MemberEnd.RIGID);
-    frames.parts.add(new Part(name, kind, wood, pieces, List.of(), length));
+    frames.parts.add(new Part(name, kind, wood, pieces, holes, length));
   }
 
   /** A sled foot stands on the middles of its pads. */
@@ -211,7 +215,7 @@ final class Rails {
     frames.stand(node(name, middle + reach));
     Rectangle section = new Rectangle(foot.thickness().mm(), foot.depth().mm());
     double kg = Masses.footKg(foot, frames.timbers.apply(foot.wood()));
-    level(name, PartKind.FOOT, foot.wood(), section, stops, kg);
+    level(name, PartKind.FOOT, foot.wood(), section, stops, List.of(), kg);
   }
 
   TopBearing bearing() {

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.stoutwork.assembly.BenchModel;
 import org.stoutwork.assembly.Mortise;
 import org.stoutwork.assembly.Part;
@@ -32,14 +33,31 @@ final class Cuts {
       for (int i = 0; i < part.pieces().size(); i++) {
         Piece piece = part.pieces().get(i);
         double end = i + 1 < part.pieces().size() ? part.pieces().get(i + 1).from() : part.length();
-        int steps = between(part, end - piece.from());
-        for (int k = 0; k <= steps; k++) {
-          double along = (double) k / steps;
-          out.addAll(cuts(part, piece, along, piece.from() + along * (end - piece.from())));
+        for (double at : places(part, piece.from(), end)) {
+          double along = (at - piece.from()) / (end - piece.from());
+          out.addAll(cuts(part, piece, along, at));
         }
       }
     }
     return out;
+  }
+
+  /** Where a piece is looked at: its ends, its steps, and every opening between them. */
+  private static List<Double> places(Part part, double from, double to) {
+    int steps = between(part, to - from);
+    TreeSet<Double> out = new TreeSet<>();
+    for (int k = 0; k < steps; k++) {
+      out.add(from + (to - from) * k / steps);
+    }
+    out.add(to);
+    for (Mortise mortise : part.mortises()) {
+      double at = mortise.at();
+      boolean inside = at > from && at < to;
+      if (inside && out.stream().noneMatch(p -> Math.abs(p - at) < SAME_PLACE)) {
+        out.add(at);
+      }
+    }
+    return List.copyOf(out);
   }
 
   /**

@@ -120,6 +120,7 @@ final class ModelSection {
         "Joints fit as drawn. If they are softer than the soft end of table {table:joints}, sway"
             + " grows in step: measure it after building (section {section:care}).");
     out.add("All feet bear on an even floor.");
+    out.add("The screws of the top stand clear of the joints in the rails that they go through.");
     out.add(
         "The actions of table {table:actions} are as large as anything that will happen; nobody"
             + " drops, hoists or drives on the bench.");
@@ -135,9 +136,6 @@ final class ModelSection {
     if (!m.result().notChecked().isEmpty()) {
       out.add("What table {table:open} leaves open, for the reasons given there.");
     }
-    out.add(
-        "What the holes for the screws of the top take off the top rails: at most half of their"
-            + " thickness.");
     out.add("Blows, vibration, fatigue by many load cycles, fire, decay and insects.");
     out.add("Knots, checks and sloping grain beyond what the grade or the growth class allows.");
     out.add("Wear and loosening of joints, and changes made after this sheet was printed.");
