@@ -213,10 +213,11 @@ final class StretcherAssembly {
       int sign = atStart ? 1 : -1;
       int index = atStart ? bay : bay + 1;
       if (stretcher.line() == StretcherLine.MIDDLE) {
-        double front = Layout.frontLegY(frame) + frame.leg().across().mm() / 2;
+        Rail rail = Layout.railNear(frame, z);
         joiner.spot(PartKind.STRETCHER, name, railName(frame), piece.member(), atStart);
+        double front = Layout.railFront(frames.bench, frame, rail);
         double at = frames.bench.top().width().mm() / 2 - front;
-        double lift = endZ - Layout.railNear(frame, z).centreAt().mm();
+        double lift = endZ - rail.centreAt().mm();
         joiner.mortiseThroughRail(railName(frame), at, sign, lift);
         return;
       }

@@ -22,7 +22,7 @@ final class TopScrewHoles {
     TopFixing fixing = bench.top().fixing();
     Rail rail = frame.topRail();
     ScrewRow row = ScrewRow.of(bench, frame);
-    double start = Layout.footMiddle(bench, frame) - rail.length().mm() / 2;
+    double start = Layout.railFront(bench, frame, rail);
     double still = row.still(fixing.held());
     List<Mortise> out = new ArrayList<>();
     for (int i = 0; i < row.count(); i++) {

@@ -71,6 +71,11 @@ public final class Layout {
         .orElse(bench.top().width().mm() - frame.backInset().mm());
   }
 
+  /** Place across the bench where a rail begins: at its front end, or at its front shoulder. */
+  public static double railFront(Bench bench, EndFrame frame, Rail rail) {
+    return footMiddle(bench, frame) - rail.length().mm() / 2;
+  }
+
   /** Middle of a foot across the bench: half-way between the legs. */
   public static double footMiddle(Bench bench, EndFrame frame) {
     return (frontLegY(frame) + backLegY(bench, frame)) / 2;

@@ -2,7 +2,8 @@ package org.stoutwork.bench;
 
 /**
  * The row of screws that holds the top on one top rail. Nobody says where each screw stands, so
- * they are taken to share the rail evenly: half a pitch beyond the outermost.
+ * they are taken to share the rail evenly: half a pitch beyond the outermost. Over posts no screw
+ * is driven from below, so a rail that lies over them has its screws between them.
  *
  * @param count of the screws
  * @param pitch from one to the next, mm; of a single one the length of the rail
@@ -29,8 +30,14 @@ public record ScrewRow(
     double width = top.width().mm();
     double middle = (Layout.frontLegY(frame) + Layout.backLegY(frame, top.width())) / 2;
     double half = frame.topRail().length().mm() / 2;
-    double from = Math.max(0, middle - half);
-    double to = Math.min(width, middle + half);
+    double clear =
+        frame.topRail().seat() == Seat.OVER
+            ? Layout.backLegY(frame, top.width())
+                - Layout.frontLegY(frame)
+                - frame.leg().across().mm()
+            : 2 * half;
+    double from = Math.max(0, middle - clear / 2);
+    double to = Math.min(width, middle + clear / 2);
     int count = top.fixing().perRail();
     double pitch = (to - from) / count;
     double at = frame.at().mm();

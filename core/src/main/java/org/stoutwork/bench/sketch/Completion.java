@@ -56,7 +56,7 @@ final class Completion {
             .complete(sketch.everyEndFrame, sketch.endFrames);
     double underside = height.mm() - top.thicknessMm();
     List<Stretcher> stretchers =
-        new StretcherCompletion(answers, woods, frames.get(0), underside)
+        new StretcherCompletion(answers, woods, frames.get(0), underside, frames.size() - 1)
             .complete(sketch.stretchers);
     new Soundness(answers, top, height.mm()).check(frames, stretchers);
     Air air = new AirCompletion(answers).complete(sketch.air);

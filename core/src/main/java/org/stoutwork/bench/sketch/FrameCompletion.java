@@ -188,6 +188,7 @@ final class FrameCompletion {
               depth.mm(),
               thickness.mm(),
               Double.POSITIVE_INFINITY,
+              false,
               JointPlace.Usual.GLUED);
       BenchJoint joint = JointCompletion.complete(answers, place, f.joint);
       return new Foot(wood, thickness, depth, length, pad, joint);
@@ -275,6 +276,7 @@ final class FrameCompletion {
                   depth.mm(),
                   thickness.mm(),
                   Double.POSITIVE_INFINITY,
+                  false,
                   JointPlace.Usual.GLUED)
               : new JointPlace(
                   at + ".joint",
@@ -285,6 +287,7 @@ final class FrameCompletion {
                   Math.min(
                       underside - proud.mm() - centre.mm() - depth.mm() / 2,
                       centre.mm() - depth.mm() / 2 - floor),
+                  false,
                   JointPlace.Usual.GLUED);
       BenchJoint joint = JointCompletion.complete(answers, place, rail.joint);
       Proudness.check(answers, at, seat, proud, place, joint);

@@ -12,6 +12,7 @@ import org.stoutwork.joint.Joint;
  * @param postThickness its other side, mm
  * @param beyond how far the piece it meets runs on from the nearer edge of the piece that ends
  *     here, mm; unlimited where it runs on both ways
+ * @param facing whether a piece of another bay comes to the same place from the other side
  * @param usual the joint that is taken if none is named
  */
 record JointPlace(
@@ -21,6 +22,7 @@ record JointPlace(
     double postDepth,
     double postThickness,
     double beyond,
+    boolean facing,
     Usual usual) {
 
   /** The joints taken where none is named. */

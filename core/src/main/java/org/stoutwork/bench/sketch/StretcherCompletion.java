@@ -39,12 +39,19 @@ final class StretcherCompletion {
   private final WoodNames woods;
   private final EndFrame frame;
   private final double underside;
+  private final int bays;
 
-  StretcherCompletion(Answers answers, WoodNames woods, EndFrame frame, double underside) {
+  /**
+   * @param frame the first of the end frames
+   * @param bays between the end frames
+   */
+  StretcherCompletion(
+      Answers answers, WoodNames woods, EndFrame frame, double underside, int bays) {
     this.answers = answers;
     this.woods = woods;
     this.frame = frame;
     this.underside = underside;
+    this.bays = bays;
   }
 
   List<Stretcher> complete(List<StretcherSketch> given) {
@@ -192,6 +199,7 @@ final class StretcherCompletion {
           leg.along().mm(),
           leg.across().mm(),
           Math.min(legTop() - centre - depth / 2, centre - depth / 2 - Layout.legBottom(frame)),
+          bays > 1,
           JointPlace.Usual.BOLTED);
     }
     Rail rail = Layout.railNear(frame, centre);
@@ -202,6 +210,7 @@ final class StretcherCompletion {
         rail.thickness().mm(),
         rail.length().mm(),
         Double.POSITIVE_INFINITY,
+        bays > 1,
         JointPlace.Usual.GLUED);
   }
 

@@ -9,6 +9,9 @@ import org.stoutwork.joint.advice.TenonProportions;
 /** Completes tenons and what is made like them, by the proportions of the trade. */
 final class TenonCompletion {
 
+  /** Part of a post that a tenon takes where another faces it. */
+  private static final double FACING = 0.45;
+
   private static final double SHORTEST_STUB = 12;
 
   private final JointCompletion.Sizes sizes;
@@ -55,6 +58,14 @@ final class TenonCompletion {
             sketch.tenonLength,
             Math.max(SHORTEST_STUB, place.postDepth() / 4),
             "a stub: a quarter of the leg")
+        : blind();
+  }
+
+  private double blind() {
+    double half = Math.floor(place.postDepth() * FACING);
+    return place.facing() && half < usual.length()
+        ? sizes.mm(
+            "tenonLength", sketch.tenonLength, half, "short of the one that comes from behind")
         : sizes.mm("tenonLength", sketch.tenonLength, usual.length(), "seven tenths of the leg");
   }
 

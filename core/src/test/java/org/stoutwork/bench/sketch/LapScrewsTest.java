@@ -49,7 +49,7 @@ class LapScrewsTest {
   }
 
   private static JointPlace place(double depth, double thick, double width, double beyond) {
-    return new JointPlace("lap", depth, thick, width, thick, beyond, JointPlace.Usual.GLUED);
+    return new JointPlace("lap", depth, thick, width, thick, beyond, false, JointPlace.Usual.GLUED);
   }
 
   private static List<JointLimit> limits(JointPlace place, HalfLap lap, StrengthFamily family) {
