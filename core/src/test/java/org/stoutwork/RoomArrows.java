@@ -74,7 +74,7 @@ final class RoomArrows {
 
       check               : quantity, source, working, wood, wood.time, wood.moisture, wood.design,
                             analysis.model, analysis.solve, bench, action, result, assembly
-      check.member        : quantity, source, working, wood.time, wood.design, section,
+      check.member        : quantity, source, working, wood, wood.time, wood.design, section,
                             analysis.model, analysis.solve, bench, action, result, assembly, check
       check.joint         : quantity, source, working, wood, wood.time, wood.moisture, wood.design,
                             section, analysis.model, analysis.solve, fastener, fastener.placing,

@@ -154,11 +154,7 @@ final class StretcherAssembly {
     }
 
     private double endY(EndFrame frame) {
-      return switch (stretcher.line()) {
-        case FRONT -> Layout.frontLegY(frame);
-        case BACK -> Layout.backLegY(frames.bench, frame);
-        case MIDDLE -> frames.bench.top().width().mm() / 2;
-      };
+      return Layout.stretcherY(frames.bench, frame, stretcher.line());
     }
 
     private String endNode(EndFrame frame, int index) {

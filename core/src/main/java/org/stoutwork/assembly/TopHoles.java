@@ -22,6 +22,9 @@ final class TopHoles {
   /** Side of the square that has the area of a circle, over the diameter, turned round. */
   private static final double ROUND_FOR_SQUARE = 2 / Math.sqrt(Math.PI);
 
+  /** Elements narrower than this are not made, mm. */
+  private static final double SLIVER = 2;
+
   private final List<DogHoles> rows;
   private final TopGrid grid;
   private final double thickness;
@@ -118,13 +121,27 @@ final class TopHoles {
     for (DogHoles row : rows) {
       double d = roundMm(row);
       double spacing = Math.max(row.spacing().mm(), d);
+      double y = row.fromFront().mm();
       panel.zone(
-          Math.max(0, row.atMm(0) - spacing / 2),
-          Math.max(0, row.fromFront().mm() - d / 2),
-          Math.min(grid.length(), row.lastMm() + spacing / 2),
-          Math.min(grid.width(), row.fromFront().mm() + d / 2),
+          snapped(row.atMm(0) - spacing / 2, grid.stations(), grid.length()),
+          snapped(y - d / 2, grid.lines(), grid.width()),
+          snapped(row.lastMm() + spacing / 2, grid.stations(), grid.length()),
+          snapped(y + d / 2, grid.lines(), grid.width()),
           whole.withHoles(d, spacing));
     }
+  }
+
+  /** A place on the plate, moved onto a line nearby: a sliver between them would be no element. */
+  private static double snapped(double at, List<Double> places, double size) {
+    double inside = Math.max(0, Math.min(size, at));
+    double found =
+        Math.min(inside, size - inside) < SLIVER ? (inside < size / 2 ? 0 : size) : inside;
+    for (double place : places) {
+      if (Math.abs(place - inside) < SLIVER) {
+        found = place;
+      }
+    }
+    return found;
   }
 
   /** Diameter of the round hole that has the area of one of a row, mm. */

@@ -71,6 +71,15 @@ public final class Layout {
         .orElse(bench.top().width().mm() - frame.backInset().mm());
   }
 
+  /** Place across the bench of the middle of a stretcher at one of the end frames. */
+  public static double stretcherY(Bench bench, EndFrame frame, StretcherLine line) {
+    return switch (line) {
+      case FRONT -> frontLegY(frame);
+      case BACK -> backLegY(bench, frame);
+      case MIDDLE -> bench.top().width().mm() / 2;
+    };
+  }
+
   /** Place across the bench where a rail begins: at its front end, or at its front shoulder. */
   public static double railFront(Bench bench, EndFrame frame, Rail rail) {
     return footMiddle(bench, frame) - rail.length().mm() / 2;

@@ -103,7 +103,11 @@ class GluedAndScrewedTest {
 
   @Test
   void a_smallthread_is_left_out_by_name_under_partial_factors() {
-    BenchSketch graded = Benches.ordinary().wood("D40").basis(BasisChoice.PARTIAL_FACTORS);
+    BenchSketch graded =
+        Benches.ordinary()
+            .wood("D40")
+            .basis(BasisChoice.PARTIAL_FACTORS)
+            .top(t -> t.fixing(f -> f.threadLength(mm(27))));
     CheckResult pull = find(of(graded), "top-screws-thread-pulling-out").orElseThrow();
     assertEquals(Verdict.NOT_CHECKED, pull.verdict());
     BenchSketch longer =
@@ -285,12 +289,14 @@ class GluedAndScrewedTest {
     double[][] cases = {{52, 8}, {44, 6}, {38, 5}, {33, 4.5}, {24, 3}};
     for (double[] rail : cases) {
       BenchSketch sketch =
-          Benches.ordinary().everyEndFrame(f -> f.topRail(r -> r.thickness(mm(rail[0]))));
+          Benches.ordinary()
+              .top(t -> t.thickness(mm(74)))
+              .everyEndFrame(f -> f.topRail(r -> r.thickness(mm(rail[0]))));
       TopFixing fixing = Benches.complete(sketch).top().fixing();
       assertEquals(rail[1], fixing.screwDiameter().mm());
       boolean coach = rail[1] >= 6;
       assertEquals(coach ? FixingScrew.COACH_SCREW : FixingScrew.WOOD_SCREW, fixing.screw());
-      assertEquals((coach ? 5 : 7) * rail[1], fixing.threadLength().mm(), 1e-9);
+      assertEquals((coach ? 6 : 7) * rail[1], fixing.threadLength().mm(), 1e-9);
       if (rail[0] > 30) {
         CheckResult.Checked edge =
             checked(of(sketch), "top-screws-screw-from-the-edge-of-the-rail");

@@ -37,6 +37,10 @@ final class Completion {
 
   private final BenchSketch sketch;
   private final Answers answers = new Answers();
+
+  /** Height of a bench for handwork, mm. */
+  static final double USUAL_HEIGHT = 850;
+
   private final WoodCatalogue catalogue;
 
   Completion(BenchSketch sketch, WoodCatalogue catalogue) {
@@ -47,7 +51,8 @@ final class Completion {
   Bench complete() throws UnsoundBench {
     String name = answers.or("bench", sketch.name, "bench", "bench", "it was given no name");
     Length height =
-        answers.length("height", sketch.height, () -> 850.0, HEIGHT, "a usual height for handwork");
+        answers.length(
+            "height", sketch.height, () -> USUAL_HEIGHT, HEIGHT, "a usual height for handwork");
     WoodNames woods = new WoodNames(answers, catalogue, sketch.wood, growth(), sketch.gradedAs);
     Top top =
         new TopCompletion(answers, woods, sketch).complete(sketch.top.orElseGet(TopSketch::new));

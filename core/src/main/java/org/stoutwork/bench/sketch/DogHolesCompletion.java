@@ -13,6 +13,10 @@ final class DogHolesCompletion {
   private static final double USUAL_SIZE = 19;
   private static final double USUAL_SPACING = 100;
   private static final double USUAL_END = 150;
+
+  /** Wood that must be left beside a hole to be one, mm. */
+  private static final double LEAST = 1;
+
   private static final double STRONGEST_CLAMP_N = 20_000;
   private static final int MOST = 200;
 
@@ -51,14 +55,14 @@ final class DogHolesCompletion {
             key + ".fromFront",
             d.fromFront,
             () -> Math.min(4 * s, width / 2),
-            new Range(s / 2 + 1, width - s / 2 - 1),
+            new Range(s / 2 + LEAST, width - s / 2 - LEAST),
             "four times the hole, or the middle of a narrow top");
     Length fromLeft =
         answers.length(
             key + ".fromLeft",
             d.fromLeft,
             () -> Math.min(USUAL_END, length / 2),
-            new Range(s / 2 + 1, length - s / 2 - 1),
+            new Range(s / 2 + LEAST, length - s / 2 - LEAST),
             "enough wood beyond the first hole for usual work");
     Length spacing =
         answers.length(
@@ -67,15 +71,15 @@ final class DogHolesCompletion {
             () -> Math.max(USUAL_SPACING, 3 * s),
             new Range(0, length),
             "within the run of a usual vise");
-    if (spacing.mm() <= s) {
+    if (spacing.mm() < s + LEAST) {
       answers.fault(
           key + ".spacing",
           spacing.toString(),
-          "more than the %s of a hole, or the holes run into one another".formatted(size));
+          "%s or more, or the holes run into one another".formatted(Length.ofMm(s + LEAST)));
       spacing = Length.ofMm(2 * s);
     }
     double apart = spacing.mm();
-    double end = Math.max(fromLeft.mm(), s / 2 + 1);
+    double end = Math.max(fromLeft.mm(), s / 2 + LEAST);
     int fit = (int) Math.max(1, Math.floor((length - fromLeft.mm() - end) / apart + 1e-9) + 1);
     int usual = Math.min(MOST, fit);
     int count =
@@ -85,7 +89,7 @@ final class DogHolesCompletion {
             usual,
             Integer.toString(usual),
             "as many as fit with the same wood beyond the last hole");
-    int most = (int) Math.floor((length - s / 2 - fromLeft.mm()) / apart) + 1;
+    int most = (int) Math.floor((length - s / 2 - LEAST - fromLeft.mm()) / apart) + 1;
     if (count < 1 || count > Math.min(MOST, most)) {
       answers.fault(
           key + ".count",

@@ -102,25 +102,28 @@ final class TopCompletion {
             : FixingScrew.COACH_SCREW;
     FixingScrew kind =
         answers.or("top.fixing.screw", f.screw, usual, usual.words(), "usual for its thickness");
-    int diameters = TopScrewSize.threadDiameters(kind == FixingScrew.COACH_SCREW);
+    boolean coach = kind == FixingScrew.COACH_SCREW;
+    int diameters = TopScrewSize.threadDiameters(coach);
+    double tip = screw.mm() * TopScrewSize.tipDiameters(coach);
     Length thread =
         answers.length(
             "top.fixing.threadLength",
             f.threadLength,
-            () -> Math.min(diameters * screw.mm(), TopScrewSize.OF_TOP * whole),
+            () -> Math.min(diameters * screw.mm(), TopScrewSize.OF_TOP * whole - tip),
             new Range(10, 200),
-            "%s diameters of thread in the top, at most three quarters of it"
-                .formatted(kind == FixingScrew.COACH_SCREW ? "five" : "seven"));
+            "%s diameters of thread in the top, which with the tip takes at most 0.85 of it"
+                .formatted(coach ? "six" : "seven"));
     int perRail = answers.or("top.fixing.perRail", f.perRail, 3, "3", "front, middle and back");
     if (perRail < 1 || perRail > 20) {
       answers.fault("top.fixing.perRail", Integer.toString(perRail), "1 to 20 is allowed");
       perRail = 3;
     }
-    if (f.threadLength.isPresent() && thread.mm() >= whole) {
+    if (thread.mm() + tip >= whole) {
       answers.fault(
           "top.fixing.threadLength",
           thread.toString(),
-          "less than %s, or the screws come through the top".formatted(Length.ofMm(whole)));
+          "less than %s, or the screws come through the top with their tips"
+              .formatted(Length.ofMm(whole - tip)));
     }
     Length pilot =
         answers.length(

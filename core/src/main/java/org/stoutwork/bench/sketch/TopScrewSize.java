@@ -2,6 +2,7 @@ package org.stoutwork.bench.sketch;
 
 import java.util.List;
 import java.util.Optional;
+import org.stoutwork.quantity.Length;
 
 /**
  * The screws that a maker would hold a top with: as thick as the thinnest top rail and the top's
@@ -22,16 +23,24 @@ final class TopScrewSize {
 
   private static final double SLENDER = 7;
 
-  /** Part of a top that a default thread takes at most. */
-  static final double OF_TOP = 0.75;
+  /** Part of a top that a default thread and its tip take at most. */
+  static final double OF_TOP = 0.85;
 
   private TopScrewSize() {}
 
   /**
-   * Diameters of thread in the top: one more than coach screws must reach, so that none is short.
+   * Diameters of thread in the top: what EN 1995-1-1 8.7.2 asks for before it counts on a coach
+   * screw, and one more for the tip that a wood screw has in its thread.
    */
   static int threadDiameters(boolean coachScrew) {
-    return coachScrew ? 5 : 7;
+    return coachScrew ? 6 : 7;
+  }
+
+  /**
+   * Length of the tip beyond the thread, in diameters: the thread of wood screws has it in itself.
+   */
+  static int tipDiameters(boolean coachScrew) {
+    return coachScrew ? 1 : 0;
   }
 
   /**
@@ -43,9 +52,15 @@ final class TopScrewSize {
     double rail = thinnestRail(sketch);
     return SIZES.stream()
         .filter(d -> d * (d > THINNEST_COACH_SCREW ? STOUT : SLENDER) <= rail)
-        .filter(d -> d * threadDiameters(d >= THINNEST_COACH_SCREW) <= OF_TOP * top)
+        .filter(d -> depth(d) <= OF_TOP * top)
         .findFirst()
         .orElse(SIZES.get(SIZES.size() - 1));
+  }
+
+  /** Depth of a default thread with its tip, mm. */
+  private static double depth(double d) {
+    boolean coach = d >= THINNEST_COACH_SCREW;
+    return d * (threadDiameters(coach) + tipDiameters(coach));
   }
 
   static String reason(double diameter) {
@@ -54,7 +69,7 @@ final class TopScrewSize {
         : "as thick as the edges of the top rail and the thickness of the top allow";
   }
 
-  /** That of usual legs where nothing is said of rails or legs; unlimited without a height. */
+  /** That of usual legs where nothing is said of rails or legs. */
   private static double thinnestRail(BenchSketch sketch) {
     EndFrameSketch shared = sketch.everyEndFrame.orElseGet(EndFrameSketch::new);
     return (sketch.endFrames.isEmpty() ? List.of(new EndFrameSketch()) : sketch.endFrames)
@@ -67,7 +82,8 @@ final class TopScrewSize {
   }
 
   private static Optional<Double> usualRail(BenchSketch sketch) {
-    return sketch.height.map(h -> FrameCompletion.usualRail(FrameCompletion.usualLeg(h.mm())));
+    double height = sketch.height.map(Length::mm).orElse(Completion.USUAL_HEIGHT);
+    return Optional.of(FrameCompletion.usualRail(FrameCompletion.usualLeg(height)));
   }
 
   private static Optional<Double> rail(EndFrameSketch own, EndFrameSketch shared) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.stoutwork.action.Factors;
 import org.stoutwork.bench.Grain;
+import org.stoutwork.bench.Top;
 import org.stoutwork.bench.TopLayer;
 import org.stoutwork.bench.Vise;
 import org.stoutwork.check.Finding;
@@ -32,7 +33,7 @@ public final class ViseEdges {
           .unit(Unit.MPA)
           .where("γ", "factor of the pressing force", Unit.ONE)
           .where("F", "what the vise is meant to press", Unit.N)
-          .where("w", "width of the jaw", Unit.MM)
+          .where("w", "width of the jaw on the edge", Unit.MM)
           .where("t", "thickness of the top", Unit.MM)
           .as("γ*F/(w*t)")
           .source(Source.derived("statics: the jaw covers the whole edge"));
@@ -60,7 +61,7 @@ public final class ViseEdges {
         return new CheckResult.NotChecked(key, title, vise.name(), Topic.JOINT, missing);
       }
       double value =
-          inquiry.strengths().value(layer.wood(), DurationClass.SHORT, what).orElseThrow();
+          inquiry.strengths().value(layer.wood(), DurationClass.MEDIUM, what).orElseThrow();
       if (value < least) {
         least = value;
         soft = layer;
@@ -75,7 +76,7 @@ public final class ViseEdges {
     double whole =
         inquiry
             .strengths()
-            .explain(soft.wood(), DurationClass.SHORT, strength(vise, soft), pad)
+            .explain(soft.wood(), DurationClass.MEDIUM, strength(vise, soft), pad)
             .orElseThrow();
     double strength = UsePart.of(whole, inquiry.plan().criteria().strengthUse(), Unit.MPA, pad);
     double pressure =
@@ -83,12 +84,24 @@ public final class ViseEdges {
             PRESSURE,
             factors.leading(),
             vise.clampForce().newtons(),
-            vise.jawWidth().mm(),
+            covered(inquiry.bench().top(), vise),
             inquiry.bench().top().thicknessMm());
     return finding
-        .on(vise.name(), vise.edge().words() + " edge of the top, " + soft.wood())
+        .on(vise.name(), vise.edge().words() + " edge of the top, " + name(inquiry, soft))
         .under("the vise screwed tight", factors.words())
         .judge(pressure, strength, Unit.MPA, pad);
+  }
+
+  private static String name(Inquiry inquiry, TopLayer layer) {
+    return inquiry.bench().timbers().get(layer.wood()).wood().names().get(0);
+  }
+
+  /** How much of the jaw lies on the edge, mm; above 0, for its middle does. */
+  private static double covered(Top top, Vise vise) {
+    double edge = vise.edge().isLong() ? top.length().mm() : top.width().mm();
+    double half = vise.jawWidth().mm() / 2;
+    double at = vise.at().mm();
+    return Math.max(0, Math.min(edge, at + half) - Math.max(0, at - half));
   }
 
   /** Long edges are pressed across the bench, ends along it. */

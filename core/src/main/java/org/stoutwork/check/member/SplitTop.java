@@ -132,7 +132,7 @@ public final class SplitTop {
     double force =
         pad.take(POINT, factors.leading() * load.force(), factors.permanent() * machines(b));
     double moment = pad.take(MOMENT, force, longestBay(), overhang(), q);
-    return pad.take(STRESS, moment, b - widestHole(), h);
+    return pad.take(STRESS, moment, b - widestHole(b), h);
   }
 
   /** What machines press on a strip that runs under their middle, N. */
@@ -167,11 +167,11 @@ public final class SplitTop {
     return Math.max(narrowest, LOADED_WIDTH);
   }
 
-  /** Dog holes of one row stand in a strip; never more than half of it, mm. */
-  private double widestHole() {
+  /** Dog holes of one row stand in a strip; of one narrower than they a tenth is left, mm. */
+  private double widestHole(double b) {
     double widest =
         bench.top().dogHoles().stream().mapToDouble(row -> row.size().mm()).max().orElse(0);
-    return Math.min(widest, LOADED_WIDTH / 2);
+    return Math.min(widest, 0.9 * b);
   }
 
   private double longestBay() {
