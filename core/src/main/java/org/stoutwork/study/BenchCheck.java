@@ -157,8 +157,8 @@ public final class BenchCheck {
               "Vise jaws and their fixings",
               "vises",
               Topic.OTHER,
-              "the screws that hold a vise and the wood around them are not modelled; follow the"
-                  + " maker of the vise"));
+              "the screws that hold a vise, the wood around them, and what its bars or housing cut"
+                  + " out of rails, legs or dog holes are not looked at; follow the maker of the vise"));
     }
     if (inquiry.bench().weights().stream().anyMatch(Weight.OnShelf.class::isInstance)) {
       out.add(

@@ -13,6 +13,7 @@ import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Duty;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Footing;
+import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.People;
 import org.stoutwork.bench.StatedAction;
 import org.stoutwork.bench.Stretcher;
@@ -66,7 +67,8 @@ final class Completion {
     new Soundness(answers, top, height.mm()).check(frames, stretchers);
     Air air = new AirCompletion(answers).complete(sketch.air);
     FixingSketch fixing = sketch.top.flatMap(t -> t.fixing).orElseGet(FixingSketch::new);
-    top = new HoleCompletion(answers, fixing, top, frames).complete(air, woods.timbers());
+    boolean held = stretchers.stream().anyMatch(s -> !(s.hold() instanceof LayerHold.Loose));
+    top = new HoleCompletion(answers, fixing, top, frames, held).complete(air, woods.timbers());
     ExtrasCompletion extras = new ExtrasCompletion(answers, top);
     List<Vise> vises = extras.vises(sketch.vises);
     List<Weight> weights = extras.weights(sketch.weights);

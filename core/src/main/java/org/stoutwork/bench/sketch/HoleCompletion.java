@@ -49,15 +49,22 @@ final class HoleCompletion {
   private final Top top;
   private final TopFixing fixing;
   private final List<EndFrame> frames;
+  private final boolean heldElsewhere;
   private final double screw;
   private final boolean sound;
 
-  HoleCompletion(Answers answers, FixingSketch sketch, Top top, List<EndFrame> frames) {
+  /**
+   * @param heldElsewhere whether a stretcher under the top is fixed to it and so keeps it in its
+   *     place
+   */
+  HoleCompletion(
+      Answers answers, FixingSketch sketch, Top top, List<EndFrame> frames, boolean heldElsewhere) {
     this.answers = answers;
     this.sketch = sketch;
     this.top = top;
     this.fixing = top.fixing();
     this.frames = frames;
+    this.heldElsewhere = heldElsewhere;
     this.screw = fixing.screwDiameter().mm();
     this.sound = answers.faults().isEmpty();
   }
@@ -85,12 +92,16 @@ final class HoleCompletion {
           "an even number has none in the middle: say front or nowhere, or take one screw more");
     }
     boolean onlyOne = count == 1 && given();
-    TopHeld usual = onlyOne ? TopHeld.NOWHERE : middle ? TopHeld.MIDDLE : TopHeld.FRONT;
+    TopHeld usual =
+        onlyOne || heldElsewhere ? TopHeld.NOWHERE : middle ? TopHeld.MIDDLE : TopHeld.FRONT;
     String reason =
         switch (usual) {
           case MIDDLE -> "the middle screw fits its hole, the top moves to the front and the back";
           case FRONT -> "none stands in the middle; the foremost fits its hole, the top moves back";
-          case NOWHERE -> "the only screw of a rail stands in the hole that was given";
+          case NOWHERE ->
+              heldElsewhere
+                  ? "the stretcher that is fixed to the top keeps it in its place"
+                  : "the only screw of a rail stands in the hole that was given";
         };
     return answers.or(FIXING + "heldAt", sketch.heldAt, usual, usual.words(), reason);
   }

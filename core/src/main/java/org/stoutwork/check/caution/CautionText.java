@@ -128,6 +128,14 @@ final class CautionText {
             + " first heating season; the check counts on it.");
   }
 
+  static Caution countsOn(String what) {
+    return caution(
+        "C-41",
+        ("Tipping and sliding count on: %s. Without it this sheet does not hold; sweep the floor and"
+                + " look after it.")
+            .formatted(what));
+  }
+
   static Caution tipping() {
     return warning(
         "C-30",

@@ -11,6 +11,7 @@ import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.BenchJoint;
 import org.stoutwork.bench.Foot;
+import org.stoutwork.bench.Footing;
 import org.stoutwork.bench.LayerHold;
 import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.Rail;
@@ -163,6 +164,20 @@ public final class Cautions {
     return Stream.concat(rails, bench.stretchers().stream().map(Stretcher::joint));
   }
 
+  /** What a maker might take away without a thought, although the bench stands by it. */
+  private List<String> countedOn() {
+    List<String> out = new ArrayList<>();
+    if (bench.footing() != Footing.UNKNOWN) {
+      out.add(bench.footing().words());
+    }
+    for (Weight weight : bench.weights()) {
+      if (weight instanceof Weight.Machine || weight instanceof Weight.Ballast) {
+        out.add(weight.name() + " in its place");
+      }
+    }
+    return out;
+  }
+
   private void aboutUse() {
     boolean tips =
         checks.stream()
@@ -170,6 +185,8 @@ public final class Cautions {
     boolean slides =
         checks.stream()
             .anyMatch(c -> c.key().startsWith("sliding") && c.verdict() == Verdict.INADEQUATE);
+    List<String> counted = countedOn();
+    when(!counted.isEmpty(), CautionText.countsOn(String.join("; ", counted)));
     when(tips, CautionText.tipping());
     when(slides, CautionText.sliding());
     when(!bench.vises().isEmpty(), CautionText.clamp());

@@ -29,7 +29,7 @@ final class MemberFinding {
   private static final double SHOWN = 5e-4;
 
   /** Forces (and moments) smaller than this part of the largest at the same place are rounding. */
-  private static final double NOISE = 1e-9;
+  private static final double NOISE = 1e-7;
 
   private final Inquiry inquiry;
   private final MemberStrength strength;

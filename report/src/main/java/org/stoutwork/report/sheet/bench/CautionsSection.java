@@ -15,8 +15,6 @@ import org.stoutwork.result.StiffnessRange;
 /** All cautions in full, then how to use the bench and look after it. */
 final class CautionsSection {
 
-  private static final double TEST_PULL = 100;
-
   private CautionsSection() {}
 
   static List<Block> of(Matter m) {
@@ -68,10 +66,10 @@ final class CautionsSection {
   }
 
   private static String measured(Matter m, Racking r) {
-    StiffnessRange k = r.stiffness();
-    String stiff = m.amounts().movement(TEST_PULL / k.high());
+    StiffnessRange sway = r.sway();
+    String stiff = m.amounts().movement(sway.high());
     boolean folds = r.amplification().largest() >= Shown.MOST;
-    String soft = folds ? "" : m.amounts().movement(TEST_PULL / k.low());
+    String soft = folds ? "" : m.amounts().movement(sway.low());
     String between =
         folds
             ? "at least " + stiff
@@ -81,10 +79,10 @@ final class CautionsSection {
             ? ". With joints as soft as they may be it would fold: brace it before anybody uses it."
             : ". More means softer joints than this sheet takes.";
     return "Measure before first use: a steady pull of "
-        + Shown.plain(m.amounts().force(TEST_PULL))
+        + Shown.plain(m.amounts().force(r.force()))
         + " "
         + r.way().words()
-        + " at the height of the top should move it "
+        + " at the height of the top, where the check of sway has it, should move the top there "
         + Shown.plain(between)
         + more;
   }

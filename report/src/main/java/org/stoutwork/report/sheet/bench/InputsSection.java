@@ -136,7 +136,7 @@ final class InputsSection {
           case NOWHERE -> "";
         };
     return Shown.plain(
-        "%s %ss a rail, %s across, %s of thread, in %s%s"
+        "%s %ss a rail, %s across, %s of thread and the rail's whole depth under the head, in %s%s"
             .formatted(
                 f.perRail(),
                 f.screw().words(),

@@ -120,7 +120,13 @@ final class ModelSection {
         "Joints fit as drawn. If they are softer than the soft end of table {table:joints}, sway"
             + " grows in step: measure it after building (section {section:care}).");
     out.add("All feet bear on an even floor.");
-    out.add("The screws of the top stand clear of the joints in the rails that they go through.");
+    out.add(
+        "The screws of the top stand clear of the joints in the rails, and run through their whole"
+            + " depth: a head that is sunk into the rail weakens it, and is not covered.");
+    out.add(
+        "Least distances of screws and nails grow evenly from those to an unloaded edge or end to"
+            + " those to a loaded one, with the part of the strength that is used. The codes ask for"
+            + " the greater at any load: who signs accepts this departure.");
     out.add(
         "The actions of table {table:actions} are as large as anything that will happen; nobody"
             + " drops, hoists or drives on the bench.");

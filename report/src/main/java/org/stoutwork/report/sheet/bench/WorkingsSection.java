@@ -40,7 +40,8 @@ final class WorkingsSection {
                 + " Numbers are shown to four digits and carried in full, so the last digit may"
                 + " differ by one. Forces come from the analysis of the frame with its joints at"
                 + " their mean stiffness. How the strength of each wood comes about stands in table"
-                + " {table:woods}."
+                + " {table:woods}. The workings of all other checks are in the results file that"
+                + " the command writes of the same description (--results)."
                 + (m.si()
                     ? ""
                     : " Formulas are evaluated in"
