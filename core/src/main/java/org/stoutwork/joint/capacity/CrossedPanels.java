@@ -4,7 +4,6 @@ import org.stoutwork.joint.glue.GluedPanel;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.TimberStrength;
-import org.stoutwork.joint.tenon.TenonShear;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
@@ -63,7 +62,7 @@ record CrossedPanels(Case with, double a, double b) {
                 pad.take(
                     SHEARED,
                     piece.wood().fV(),
-                    TenonShear.CRACKED,
+                    with.family().crackFactor(),
                     piece.thickness(),
                     piece.depth()));
     if (piece.wood().fT90() > 0) {
