@@ -65,14 +65,12 @@ record CrossedPanels(Case with, double a, double b) {
                     with.family().crackFactor(),
                     piece.thickness(),
                     piece.depth()));
-    if (piece.wood().fT90() > 0) {
-      with.limits()
-          .strength(
-              piece.words() + " splitting along the grain beside the glue",
-              piece.place(),
-              Unit.MPA,
-              pad -> GluedPanel.tension(pad, along, across, piece.thickness(), f.moment(), force),
-              pad -> piece.wood().fT90());
-    }
+    with.limits()
+        .strength(
+            piece.words() + " splitting along the grain beside the glue",
+            piece.place(),
+            Unit.MPA,
+            pad -> GluedPanel.tension(pad, along, across, piece.thickness(), f.moment(), force),
+            pad -> piece.wood().fT90());
   }
 }
