@@ -62,12 +62,26 @@ public record ScrewSet(Screw screw, int count, double fromEdge, double pilot) {
     return (i % 2 == 0 ? -0.5 : 0.5) * stagger(lap);
   }
 
-  /** Sum of the squared distances of the screws of a lap from their middle, mm²; 0 for one. */
+  /**
+   * How far the centre of the screws of a lap lies beside the middle of the lap, along the rail,
+   * mm: 0 for one and for an even number, towards the side that has one more for an odd one.
+   */
+  public double offCentre(double lap) {
+    return count % 2 == 0 || count == 1 ? 0 : stagger(lap) / 2 / count;
+  }
+
+  /** Distance along the rail of the farthest screw of a lap from their centre, mm; 0 for one. */
+  public double farBeside(double lap) {
+    return stagger(lap) / 2 + offCentre(lap);
+  }
+
+  /** Sum of the squared distances of the screws of a lap from their centre, mm²; 0 for one. */
   public double squares(double lap, double depth) {
     double sum = 0;
     for (int i = 0; i < count; i++) {
       double z = heights(depth).get(i) - depth / 2;
-      sum += beside(i, lap) * beside(i, lap) + z * z;
+      double x = beside(i, lap) + offCentre(lap);
+      sum += x * x + z * z;
     }
     return sum;
   }

@@ -14,6 +14,8 @@ import org.stoutwork.joint.capacity.JointCapacities;
 import org.stoutwork.joint.glue.GluedPanel;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.setting.JointForces;
+import org.stoutwork.joint.setting.StrengthFamily;
+import org.stoutwork.working.Line;
 import org.stoutwork.working.Pad;
 
 /** The wood beside the glue of bridles and laps, and posts split by pegs, worked out by hand. */
@@ -25,9 +27,14 @@ class CrossedPanelsByHandTest {
       "cheeks of the slot splitting along the grain beside the glue";
 
   private static JointLimit limit(Joint joint, JointForces forces, String failure) {
+    return limit(joint, Samples.PARTIAL, forces, failure);
+  }
+
+  private static JointLimit limit(
+      Joint joint, StrengthFamily family, JointForces forces, String failure) {
     List<JointLimit> all =
         JointCapacities.utilisations(
-            joint, Samples.setting(), Samples.strength(Samples.PARTIAL), forces, false);
+            joint, Samples.setting(), Samples.strength(family), forces, false);
     return all.stream().filter(l -> l.failure().equals(failure)).findFirst().orElseThrow();
   }
 
@@ -108,6 +115,20 @@ class CrossedPanelsByHandTest {
   }
 
   @Test
+  void allowable_shear_has_the_cracks_in_it_already() {
+    Joint bridle = new Bridle(15, 1, true, new Fit.Glued());
+    JointForces forces = new JointForces(0, 210, 0, 9e4, 0, 0);
+    JointLimit sheared = limit(bridle, Samples.ALLOWABLE, forces, TONGUE_SHEARED);
+    assertEquals(2.6 * 15 * 120 / 1.5, sheared.capacity(), 1e-9);
+    Joint tenon = Samples.tenon(new Fit.Glued());
+    String side = "tenon shear across the frame";
+    assertEquals(
+        2.6 * 16 * 80 / 1.5, limit(tenon, Samples.ALLOWABLE, forces, side).capacity(), 1e-9);
+    assertEquals(
+        0.67 * 2.6 * 16 * 80 / 1.5, limit(tenon, Samples.PARTIAL, forces, side).capacity(), 1e-9);
+  }
+
+  @Test
   void the_cheek_between_two_tongues_counts_half_for_each_of_its_faces() {
     Joint bridle = new Bridle(10, 2, false, new Fit.Glued());
     JointForces forces = new JointForces(0, 0, 0, 9e4, 0, 0);
@@ -156,5 +177,60 @@ class CrossedPanelsByHandTest {
     // The tongue is as deep as the rail: lever 120/2 less a third of the pressed third.
     assertEquals(6e4 / (60 - 120.0 / 9) + 500, split.demand(), 1e-6);
     assertTrue(limit(far, forces, failure).capacity() > split.capacity());
+  }
+
+  /** Tenon 80 high over a shoulder of 18: lever 40 + 18 − 40/3 = 44.667 mm; 1070 + 130 N. */
+  @Test
+  void a_moment_pulls_the_pegs_of_a_dry_tenon_in_every_way_they_may_fail() {
+    JointForces forces = new JointForces(130, 0, 0, 47_800, 0, 0);
+    double pull = 47_800 / (40 + 18 - 40.0 / 3) + 130;
+    Joint dry = Samples.tenon(Samples.pegged(false, 8, 0));
+    for (String failure :
+        List.of(
+            "pegs yielding in double shear",
+            "relish shearing out behind the pegs",
+            "tenon tearing beside the peg holes",
+            "post splitting across the grain at the pegs")) {
+      assertEquals(pull, limit(dry, forces, failure).demand(), 1e-9, failure);
+    }
+    // In a glued tenon the moment goes through the cheeks.
+    Joint glued = Samples.tenon(Samples.pegged(true, 8, 0));
+    assertEquals(130, limit(glued, forces, "tenon tearing beside the peg holes").demand(), 0);
+  }
+
+  @Test
+  void a_torn_tenon_names_what_is_cut_out_of_it() {
+    Joint pegged = Samples.tenon(Samples.pegged(false, 8, 0));
+    torn(pegged, "tenon tearing beside the peg holes", "its peg holes");
+    TenonProportions usual = TenonProportions.forRail(Samples.MEMBERS);
+    torn(usual.wedged(true, Samples.MEMBERS), "tenon tearing beside its kerfs", "its kerfs");
+    torn(usual.looseWedge(), "tenon tearing beside the wedge", "the slot of its wedge");
+  }
+
+  private static void torn(Joint joint, String failure, String cut) {
+    List<String> meanings = meanings(joint, failure);
+    assertTrue(meanings.contains("pull that breaks the tenon beside " + cut), meanings.toString());
+  }
+
+  @Test
+  void a_loose_wedge_asks_for_no_stiffness_of_the_post() {
+    List<String> meanings =
+        meanings(TenonProportions.forRail(Samples.MEMBERS).looseWedge(), "wedge breaking");
+    assertTrue(meanings.stream().anyMatch(m -> m.startsWith("lever")), meanings.toString());
+    assertTrue(meanings.stream().noneMatch(m -> m.contains("stiffness")), meanings.toString());
+  }
+
+  private static List<String> meanings(Joint joint, String failure) {
+    List<JointLimit> all =
+        JointCapacities.utilisations(
+            joint,
+            Samples.setting(),
+            Samples.strength(Samples.PARTIAL),
+            new JointForces(130, 0, 0, 47_800, 0, 0),
+            true);
+    return Found.named(all, failure).working().lines().stream()
+        .filter(line -> line instanceof Line.Calculated)
+        .map(line -> ((Line.Calculated) line).formula().result().meaning())
+        .toList();
   }
 }

@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.stoutwork.joint.setting.TimberStrength;
 import org.stoutwork.joint.tenon.Mortises;
 import org.stoutwork.section.PiercedSection.Hole;
 import org.stoutwork.section.Rectangle;
@@ -112,6 +113,14 @@ class JointRefusalTest {
         Mortises.remaining(leg, List.of(first, second)),
         1e-9);
     assertEquals(0, Mortises.remaining(leg, List.of(new Hole(-35, 35, -28, 28))));
+  }
+
+  /** Else the cheeks of mortises and the wood beside glue would go unjudged in silence. */
+  @Test
+  void a_wood_without_tension_strength_across_the_grain_is_refused() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new TimberStrength(22, 13, 0, 18, 2.2, 2.4, 8, 390, 0.47, false, 10500, 70));
   }
 
   @Property

@@ -79,12 +79,6 @@ class ScrewCapacityTest {
   }
 
   @Test
-  void a_slot_lets_the_screw_slip_half_its_play() {
-    assertEquals(4, screwing(COACH, false, 18).freeSlip(Pad.blank()));
-    assertEquals(0, screwing(COACH, false, 10).freeSlip(Pad.blank()));
-  }
-
-  @Test
   void a_screw_too_short_for_its_top_is_refused() {
     WoodScrew stub = new WoodScrew(5, 3.4, 30, 20, 10, 550, 700);
     assertTrue(

@@ -46,10 +46,12 @@ class ScrewedJointTest {
   @Test
   void the_outermost_screw_of_a_lap_carries_its_share_of_force_and_moment() {
     // Three thin screws in a lap of 70 by 120 mm, 27 mm from the edges and 33 mm apart: the ends
-    // leave 70 - 24·2.4 = 12.4 mm, so they stand 6 mm to either side of the middle.
-    double squares = 2 * (6.0 * 6 + 33 * 33) + 6.0 * 6;
-    double along = 310.0 / 3 + 21_000 * 33 / squares;
-    double across = 420.0 / 3 + 21_000 * 6 / squares;
+    // leave 70 - 24·2.4 = 12.4 mm, so they stand 6 mm to the left, right and left of the middle.
+    // Their centre lies 2 mm to the left of it: 4, 8 and 4 mm from them.
+    double squares = 2 * (4.0 * 4 + 33 * 33) + 8.0 * 8;
+    double turning = 21_000 + 420 * 2;
+    double along = 310.0 / 3 + turning * 33 / squares;
+    double across = 420.0 / 3 + turning * 8 / squares;
     JointLimit found = limit(with(2.4), Samples.PARTIAL, FORCES, "screw yielding across");
     assertEquals(Math.hypot(along, across), found.demand(), 1e-9);
     double apart = 95 + 1_300 / 35.0 + 900 / 60.0;
@@ -68,7 +70,13 @@ class ScrewedJointTest {
     assertEquals(-20, set.beside(0, 160));
     assertEquals(11, set.beside(1, 130), 1e-9);
     assertEquals(0, set.beside(1, 107));
-    assertEquals(2 * (11 * 11 + 33 * 33) + 11 * 11, set.squares(130, 120), 1e-9);
+    // Centre 11/3 mm off the middle: 22/3, 44/3 and 22/3 mm from it.
+    assertEquals(2 * (484 / 9.0 + 33 * 33) + 1936 / 9.0, set.squares(130, 120), 1e-9);
+    assertEquals(44 / 3.0, set.farBeside(130), 1e-9);
+    ScrewSet even = Samples.screws(50, 2);
+    assertEquals(0, even.offCentre(130));
+    assertEquals(2 * (11 * 11 + 33 * 33), even.squares(130, 120), 1e-9);
+    assertEquals(0, Samples.screws(50, 1).squares(130, 120));
   }
 
   @Test

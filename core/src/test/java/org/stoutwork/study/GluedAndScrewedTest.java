@@ -146,11 +146,26 @@ class GluedAndScrewedTest {
     assertTrue(dense.get(0).utilisation() > 0);
   }
 
+  @Test
+  void a_bench_lifted_by_its_lipping_weighs_more_by_the_factor_of_permanent_loads() {
+    BenchSketch plain = nailed(90).wood("D40");
+    CheckResult.Checked allowable =
+        checked(of(nailed(90).wood("beech-european")), "lipping-nail-yielding-across");
+    BenchResult result = of(plain.basis(BasisChoice.PARTIAL_FACTORS));
+    CheckResult.Checked partial = checked(result, "lipping-nail-yielding-across");
+    // Half of the bench on the nails of a long edge: 1730/90 = 19 of them.
+    assertEquals(1.35 * result.massKg() * 9.81 / 2 / 19, partial.demand().value(), 0.5);
+    assertEquals("1.35 permanent", partial.combination());
+    assertEquals("permanent", allowable.combination());
+  }
+
+  private static BenchSketch nailed(double spacing) {
+    return Benches.ordinary()
+        .top(t -> t.lipping(l -> l.nailed(true).nailDiameter(mm(2)).nailSpacing(mm(spacing))));
+  }
+
   private static List<CheckResult.Checked> nails(double spacing) {
-    BenchSketch sketch =
-        Benches.ordinary()
-            .top(t -> t.lipping(l -> l.nailed(true).nailDiameter(mm(2)).nailSpacing(mm(spacing))));
-    return List.of(checked(of(sketch), "lipping-nail-yielding-across"));
+    return List.of(checked(of(nailed(spacing)), "lipping-nail-yielding-across"));
   }
 
   @Test

@@ -84,7 +84,7 @@ final class CautionText {
 
   static Caution unheld(double play) {
     return caution(
-        "C-18",
+        "C-27",
         "No screw holds the top in its place: it may slide by %s mm on its rails before one bears,"
                 .formatted(Writing.fixed(play, 1))
             + " which no sway here holds. Let one screw of each rail fit its hole.");

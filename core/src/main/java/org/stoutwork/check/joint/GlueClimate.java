@@ -1,12 +1,17 @@
 package org.stoutwork.check.joint;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
+import org.stoutwork.assembly.BenchModel;
 import org.stoutwork.assembly.JointLevel;
+import org.stoutwork.assembly.JointSpot;
 import org.stoutwork.bench.Bench;
+import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.LayerHold;
-import org.stoutwork.bench.Timber;
+import org.stoutwork.bench.Stretcher;
+import org.stoutwork.bench.TopLayer;
 import org.stoutwork.check.Finding;
 import org.stoutwork.check.Inquiry;
 import org.stoutwork.joint.setting.Glue;
@@ -30,7 +35,7 @@ public final class GlueClimate {
   /** The check; empty where nothing is glued. */
   public static Optional<CheckResult> check(Inquiry inquiry) {
     Bench bench = inquiry.bench();
-    if (!gluedAnywhere(inquiry)) {
+    if (gluedWoods(inquiry).isEmpty()) {
       return Optional.empty();
     }
     Glue glue = bench.glue().glue();
@@ -56,37 +61,47 @@ public final class GlueClimate {
             .judge(wet, allowed, Unit.POINT, pad));
   }
 
-  /** Woods of a bench with glue in it that are known to bond with difficulty, by name. */
+  /** Woods in glued joints and glue lines that are known to bond with difficulty, by name. */
   public static List<String> woodsThatGluePoorly(Inquiry inquiry) {
-    if (!gluedAnywhere(inquiry)) {
-      return List.of();
-    }
-    return inquiry.bench().timbers().values().stream()
-        .map(Timber::wood)
+    return gluedWoods(inquiry).stream()
+        .map(wood -> inquiry.bench().timbers().get(wood).wood())
         .filter(inquiry.strengths().tables()::gluesPoorly)
         .map(Wood::name)
         .distinct()
         .toList();
   }
 
-  static boolean gluedAnywhere(Inquiry inquiry) {
+  /** The keys of all woods that some glue joins, in the order in which it is met. */
+  private static Set<String> gluedWoods(Inquiry inquiry) {
     Bench bench = inquiry.bench();
-    boolean joints =
-        inquiry.at(JointLevel.MEAN).model().joints().stream()
-            .anyMatch(spot -> spot.joint().joint().title().contains("glued"));
-    boolean legs = bench.endFrames().stream().anyMatch(f -> f.leg().lamination().isPresent());
-    boolean ends = bench.stretchers().stream().anyMatch(s -> s.extension().isPresent());
-    boolean held =
-        Stream.concat(
-                bench.top().layers().size() > 1 ? Stream.of(bench.top().hold()) : Stream.empty(),
-                bench.stretchers().stream().map(s -> s.hold()))
-            .anyMatch(LayerHold.Glued.class::isInstance);
-    boolean slab =
-        bench.top().layers().stream()
-            .anyMatch(
-                layer ->
-                    !(bench.timbers().get(layer.wood()).wood() instanceof SheetGood)
-                        && bench.top().width().mm() > WIDEST_BOARD);
-    return joints || legs || ends || held || slab;
+    Set<String> out = new LinkedHashSet<>();
+    BenchModel model = inquiry.at(JointLevel.MEAN).model();
+    for (JointSpot spot : model.joints()) {
+      if (spot.joint().joint().title().contains("glued")) {
+        model.parts().stream()
+            .filter(p -> p.name().equals(spot.rail()) || p.name().equals(spot.post()))
+            .forEach(p -> out.add(p.wood()));
+      }
+    }
+    for (EndFrame frame : bench.endFrames()) {
+      frame.leg().lamination().ifPresent(made -> out.add(frame.leg().wood()));
+    }
+    List<TopLayer> layers = bench.top().layers();
+    for (Stretcher stretcher : bench.stretchers()) {
+      stretcher.extension().ifPresent(piece -> out.add(stretcher.wood()));
+      if (stretcher.hold() instanceof LayerHold.Glued) {
+        out.add(stretcher.wood());
+        out.add(layers.get(0).wood());
+      }
+    }
+    boolean stacked = layers.size() > 1 && bench.top().hold() instanceof LayerHold.Glued;
+    boolean wide = bench.top().width().mm() > WIDEST_BOARD;
+    for (TopLayer layer : layers) {
+      boolean sheet = bench.timbers().get(layer.wood()).wood() instanceof SheetGood;
+      if (stacked || (wide && !sheet)) {
+        out.add(layer.wood());
+      }
+    }
+    return out;
   }
 }

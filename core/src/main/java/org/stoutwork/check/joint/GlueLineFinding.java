@@ -1,6 +1,8 @@
 package org.stoutwork.check.joint;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.stoutwork.action.Factors;
@@ -24,7 +26,7 @@ import org.stoutwork.wood.time.DurationClass;
 import org.stoutwork.working.Pad;
 import org.stoutwork.working.RecordingPad;
 
-/** Judges a line of glue: by the wood beside it, and by the class of the glue. */
+/** Judges a line of glue: by the woods on both its sides, and by the class of the glue. */
 final class GlueLineFinding {
 
   /** A shear force as a working shows it. */
@@ -44,14 +46,16 @@ final class GlueLineFinding {
   /** How a force is shown before the working. */
   record Shown(String symbol, String meaning, Unit unit) {}
 
-  /** A line of glue, the strength that counts in it, and the action that uses it most. */
+  /** The wood on one side of a line, and the strength of it that counts there. */
+  record Side(String wood, DesignQuantity what) {}
+
+  /** A line of glue, the one or two sides of it that differ, and the action that uses it most. */
   record Line(
       String key,
       String title,
       String part,
       String place,
-      String wood,
-      DesignQuantity what,
+      List<Side> sides,
       Stand leading,
       List<Shown> forces) {}
 
@@ -67,18 +71,18 @@ final class GlueLineFinding {
    */
   CheckResult judged(Line line, Function<FrameResult, double[]> forces, Stress stress) {
     DurationClass duration = line.leading().action().duration();
-    String missing = MissingValues.of(inquiry, line.wood(), List.of(line.what()));
-    if (!missing.isEmpty()) {
-      return new CheckResult.NotChecked(
-          line.key(), line.title(), line.part(), Topic.JOINT, missing);
+    for (Side side : line.sides()) {
+      String missing = MissingValues.of(inquiry, side.wood(), List.of(side.what()));
+      if (!missing.isEmpty()) {
+        return new CheckResult.NotChecked(
+            line.key(), line.title(), line.part(), Topic.JOINT, missing);
+      }
     }
     Factors factors = Factors.strength(inquiry.bench().basis());
     RecordingPad pad = Pad.recording();
-    double wood =
-        inquiry.strengths().explain(line.wood(), duration, line.what(), pad).orElseThrow();
     double strength =
         UsePart.of(
-            strength(line, duration, wood, pad),
+            strength(line.sides(), weaker(line.sides(), duration), duration, pad),
             inquiry.plan().criteria().strengthUse(),
             Unit.MPA,
             pad);
@@ -101,9 +105,33 @@ final class GlueLineFinding {
     return inquiry.keep(check, factors, line.leading());
   }
 
-  private double strength(Line line, DurationClass duration, double wood, Pad pad) {
+  /** Strength of a line, MPa: that of its weaker side; 0 where a value is missing. */
+  double strength(List<Side> sides, DurationClass duration) {
+    boolean known =
+        sides.stream()
+            .allMatch(s -> MissingValues.of(inquiry, s.wood(), List.of(s.what())).isEmpty());
+    return known ? strength(sides, weaker(sides, duration), duration, Pad.blank()) : 0;
+  }
+
+  private Side weaker(List<Side> sides, DurationClass duration) {
+    return sides.stream()
+        .min(Comparator.comparingDouble(s -> strength(sides, s, duration, Pad.blank())))
+        .orElseThrow();
+  }
+
+  /** Strength by one side; lowered where the wood of either bonds with difficulty. */
+  private double strength(List<Side> sides, Side side, DurationClass duration, Pad pad) {
+    double wood =
+        pad.keepsLines()
+            ? inquiry.strengths().explain(side.wood(), duration, side.what(), pad).orElseThrow()
+            : inquiry.strengths().value(side.wood(), duration, side.what()).orElseThrow();
+    if (sides.stream().map(Side::wood).distinct().count() > 1) {
+      pad.remark(
+          "The weaker of the two woods that meet counts: %s."
+              .formatted(strengths.named(side.wood()).name()));
+    }
     Glue glue = inquiry.bench().glue().glue();
-    if (line.what() == DesignQuantity.SHEAR) {
+    if (side.what() == DesignQuantity.SHEAR) {
       pad.remark("Long grain on long grain: a sound line is as strong as the wood.");
     } else {
       pad.remark("A sound line is as strong as the wood beside it in this direction.");
@@ -111,13 +139,17 @@ final class GlueLineFinding {
     if (!glue.structural()) {
       pad.remark(glue.name() + " (" + glue.grade().words() + ") is no structural glue to EN 301.");
     }
-    StrengthFamily rules = strengths.family(line.wood(), duration);
+    StrengthFamily rules = strengths.family(side.wood(), duration);
     if (JointStrengths.lasts(duration) && glue.creeps()) {
       pad.remark(
           glue.name() + " gives way under lasting load: taken with the factor of permanent load.");
       rules = GlueDesign.permanent(rules);
     }
-    double held = strengths.gluesPoorly(line.wood()) ? GlueDesign.poor(pad, wood) : wood;
+    Optional<String> poor =
+        sides.stream().map(Side::wood).filter(strengths::gluesPoorly).findFirst();
+    poor.ifPresent(
+        p -> pad.remark(strengths.named(p).name() + " is known to bond with difficulty."));
+    double held = poor.isPresent() ? GlueDesign.poor(pad, wood) : wood;
     return Math.min(held, GlueDesign.classLimit(pad, glue.grade(), rules, held));
   }
 }

@@ -112,8 +112,7 @@ public final class GlueLines {
             leg.name(),
             "line nearest to the middle of %s pieces stacked %s the bench"
                 .formatted(made.count(), made.stacked().words()),
-            frame.leg().wood(),
-            DesignQuantity.SHEAR,
+            List.of(new GlueLineFinding.Side(frame.leg().wood(), DesignQuantity.SHEAR)),
             leading,
             List.of(GlueLineFinding.SHEAR));
     return finding.judged(
@@ -153,8 +152,7 @@ public final class GlueLines {
             "Glue line of a deepened end",
             stretcher.name(),
             "the glued-on piece at its joint",
-            stretcher.wood(),
-            DesignQuantity.SHEAR,
+            List.of(new GlueLineFinding.Side(stretcher.wood(), DesignQuantity.SHEAR)),
             leading,
             List.of(
                 GlueLineFinding.SHEAR,

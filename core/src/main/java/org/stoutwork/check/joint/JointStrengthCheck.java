@@ -76,6 +76,7 @@ public final class JointStrengthCheck {
         List.of(
             DesignQuantity.BENDING,
             DesignQuantity.TENSION_PARALLEL,
+            DesignQuantity.TENSION_PERPENDICULAR,
             DesignQuantity.COMPRESSION_PARALLEL,
             DesignQuantity.COMPRESSION_PERPENDICULAR,
             DesignQuantity.SHEAR,

@@ -93,7 +93,7 @@ final class JointStrengths {
     return new TimberStrength(
         need(s, wood, duration, DesignQuantity.BENDING),
         need(s, wood, duration, DesignQuantity.TENSION_PARALLEL),
-        s.value(wood, duration, DesignQuantity.TENSION_PERPENDICULAR).orElse(0),
+        need(s, wood, duration, DesignQuantity.TENSION_PERPENDICULAR),
         need(s, wood, duration, DesignQuantity.COMPRESSION_PARALLEL),
         need(s, wood, duration, DesignQuantity.COMPRESSION_PERPENDICULAR),
         need(s, wood, duration, DesignQuantity.SHEAR),
@@ -110,7 +110,8 @@ final class JointStrengths {
     return s.value(wood, duration, what).orElseThrow();
   }
 
-  private Wood named(String wood) {
+  /** A wood of the bench. */
+  Wood named(String wood) {
     Timber timber = inquiry.bench().timbers().get(wood);
     return timber.wood();
   }

@@ -1,6 +1,7 @@
 package org.stoutwork.check.joint;
 
 import java.util.List;
+import org.stoutwork.action.Factors;
 import org.stoutwork.assembly.TopLoads;
 import org.stoutwork.bench.Bench;
 import org.stoutwork.bench.Lipping;
@@ -19,8 +20,10 @@ import org.stoutwork.wood.time.DurationClass;
 
 /**
  * The nails of a nailed lipping. The bench is lifted by it: half of its mass hangs on the nails of
- * one edge, and pulls them too, for it acts in the middle of the lipping. No other action is looked
- * at. Nails stand along the middle of the edge, the first and the last equally far from its ends.
+ * one edge, and pulls them too, for it acts in the middle of the lipping. The weight counts with
+ * the factor of permanent loads, the strength with that of the short time of lifting. No other
+ * action is looked at. Nails stand along the middle of the edge, the first and the last equally far
+ * from its ends.
  */
 public final class LippingNails {
 
@@ -45,8 +48,8 @@ public final class LippingNails {
           new CheckResult.NotChecked(
               "lipping-nails", "Nails of the lipping", "lipping", Topic.JOINT, missing));
     }
-    JointStrength strength =
-        new JointStrengths(inquiry).of(wood, wood, DurationClass.INSTANTANEOUS);
+    JointStrength strength = new JointStrengths(inquiry).of(wood, wood, DurationClass.SHORT);
+    Factors factors = Factors.alone(bench.basis());
     boolean ends = lipping.edges() == Lipping.Edges.ENDS;
     double edge = ends ? bench.top().width().mm() : bench.top().length().mm();
     double d = nails.diameter().mm();
@@ -65,8 +68,8 @@ public final class LippingNails {
             .formatted(Writing.with(kg, Unit.KG, 3), Writing.number(count, 3));
     LimitResult results =
         new LimitResult(
-            "lipping", "lipping", lifted, "as it is", inquiry.plan().criteria().strengthUse());
-    double lift = kg * TopLoads.GRAVITY / 2;
+            "lipping", "lipping", lifted, factors.words(), inquiry.plan().criteria().strengthUse());
+    double lift = factors.permanent() * kg * TopLoads.GRAVITY / 2;
     Seat seat =
         new Seat(
             "lipping",

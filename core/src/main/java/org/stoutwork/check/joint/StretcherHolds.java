@@ -127,8 +127,11 @@ public final class StretcherHolds {
             "Glue line between stretcher and top",
             stretcher.name(),
             drawn.contact().bearing().replace("bearing of top on ", ""),
-            inquiry.bench().top().layers().get(0).wood(),
-            along ? DesignQuantity.SHEAR : DesignQuantity.ROLLING_SHEAR,
+            List.of(
+                new GlueLineFinding.Side(stretcher.wood(), DesignQuantity.SHEAR),
+                new GlueLineFinding.Side(
+                    inquiry.bench().top().layers().get(0).wood(),
+                    along ? DesignQuantity.SHEAR : DesignQuantity.ROLLING_SHEAR)),
             drawn.leading(),
             List.of(
                 new GlueLineFinding.Shown("F_x", "force along the bench", Unit.N),

@@ -89,8 +89,15 @@ public final class TopGlueLines {
     return !(inquiry.bench().timbers().get(wood).wood() instanceof SheetGood);
   }
 
-  /** What of the layers above a line pulls on it, for a width of 1 mm. */
-  private record Face(double first, String wood, DesignQuantity what, String place) {}
+  /** What of the layers above a line pulls on it, for a width of 1 mm, and what it joins. */
+  private record Face(int line, double first, List<GlueLineFinding.Side> sides) {
+
+    String place() {
+      List<String> woods = sides.stream().map(GlueLineFinding.Side::wood).distinct().toList();
+      return "line %s from below, %s %s"
+          .formatted(line, woods.size() > 1 ? "between" : "on", String.join(" and ", woods));
+    }
+  }
 
   private CheckResult faces(Grain way) {
     List<Layer> layers = new ArrayList<>();
@@ -101,18 +108,17 @@ public final class TopGlueLines {
     }
     LayeredSection section = new LayeredSection(1, layers, new LayerBond.Glued());
     double stiffness = section.bendingStiffness(1);
+    GlueLineFinding finding = new GlueLineFinding(inquiry);
     Face worst = null;
     double most = -1;
     for (int line = 1; line < layers.size(); line++) {
+      List<GlueLineFinding.Side> sides =
+          List.of(side(way, top.layers().get(line - 1)), side(way, top.layers().get(line)));
       double first = section.firstMoment(line);
-      for (int side = line - 1; side <= line; side++) {
-        Face face = face(way, first, line, top.layers().get(side));
-        double strength =
-            inquiry.strengths().value(face.wood(), DurationClass.SHORT, face.what()).orElse(1e-9);
-        if (first / strength > most) {
-          most = first / strength;
-          worst = face;
-        }
+      double use = first / Math.max(1e-9, finding.strength(sides, DurationClass.SHORT));
+      if (use > most) {
+        most = use;
+        worst = new Face(line, first, sides);
       }
     }
     Face face = worst;
@@ -123,25 +129,20 @@ public final class TopGlueLines {
             "Glue line between layers, bent " + way.words() + " the bench",
             "top",
             face.place() + ", " + forces.place(),
-            face.wood(),
-            face.what(),
+            face.sides(),
             forces.leading(),
             List.of(GlueLineFinding.SHEAR));
-    return new GlueLineFinding(inquiry)
-        .judged(
-            line,
-            result -> new double[] {forces.of(result)},
-            (pad, f) ->
-                Laminations.layers(pad, Math.abs(f[0]), face.first(), stiffness, forces.width()));
+    return finding.judged(
+        line,
+        result -> new double[] {forces.of(result)},
+        (pad, f) ->
+            Laminations.layers(pad, Math.abs(f[0]), face.first(), stiffness, forces.width()));
   }
 
-  private static Face face(Grain way, double first, int line, TopLayer beside) {
+  private static GlueLineFinding.Side side(Grain way, TopLayer beside) {
     boolean along = beside.grain() == way;
-    return new Face(
-        first,
-        beside.wood(),
-        along ? DesignQuantity.SHEAR : DesignQuantity.ROLLING_SHEAR,
-        "line %s from below, on %s".formatted(line, beside.wood()));
+    return new GlueLineFinding.Side(
+        beside.wood(), along ? DesignQuantity.SHEAR : DesignQuantity.ROLLING_SHEAR);
   }
 
   private CheckResult edges() {
@@ -156,8 +157,7 @@ public final class TopGlueLines {
             EDGES_TITLE,
             "top",
             forces.place(),
-            layer.wood(),
-            DesignQuantity.BENDING_ACROSS,
+            List.of(new GlueLineFinding.Side(layer.wood(), DesignQuantity.BENDING_ACROSS)),
             forces.leading(),
             List.of(MOMENT));
     return new GlueLineFinding(inquiry)

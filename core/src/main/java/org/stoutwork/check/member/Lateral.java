@@ -27,6 +27,11 @@ public record Lateral(double factor, double critical, boolean tooSlender) {
     }
   }
 
+  /** Whether the stress at which the member would buckle so is known, if nothing is lost too. */
+  public boolean asked() {
+    return critical < Double.POSITIVE_INFINITY;
+  }
+
   /** Whether anything is lost. */
   public boolean counts() {
     return factor < 1 || tooSlender;

@@ -194,8 +194,9 @@ public final class LateralBuckling {
   }
 
   /**
-   * What is left under allowable stresses: C_L is 1 for depths of up to twice the thickness. What
-   * the code grants to deeper members whose ends or edges are held is not counted.
+   * What is left under allowable stresses: C_L is 1 for depths of up to twice the thickness, whose
+   * critical stress counts in bending both ways all the same. What the code grants to deeper
+   * members whose ends or edges are held is not counted.
    *
    * @param section gross
    * @param length over which the member buckles laterally, mm
@@ -205,13 +206,16 @@ public final class LateralBuckling {
   public static Lateral american(
       Pad pad, Rectangle section, double length, double eMin, double fm) {
     Rectangle r = upright(section);
-    if (r.h() <= STOUT_SHAPE * r.b()) {
-      pad.remark(
-          "No deeper than twice its thickness, the member does not buckle laterally: C_L = 1.");
+    if (r.h() == r.b()) {
       return Lateral.NONE;
     }
     double slenderness = pad.take(AMERICAN_SLENDERNESS, length, r.h(), r.b());
     double critical = pad.take(AMERICAN_CRITICAL, eMin, slenderness);
+    if (r.h() <= STOUT_SHAPE * r.b()) {
+      pad.remark(
+          "No deeper than twice its thickness, the member does not buckle laterally: C_L = 1.");
+      return new Lateral(1, critical, slenderness > MOST_SLENDER);
+    }
     double factor = pad.take(AMERICAN, critical, fm);
     return new Lateral(factor, critical, slenderness > MOST_SLENDER);
   }

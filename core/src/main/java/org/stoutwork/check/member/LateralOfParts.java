@@ -33,7 +33,7 @@ final class LateralOfParts {
 
   /**
    * What lateral buckling leaves of a part in its most slender piece. Lines are written only where
-   * anything is lost.
+   * anything is lost, or where the critical stress counts though nothing is.
    *
    * @param fm bending strength under the duration, MPa
    */
@@ -45,11 +45,18 @@ final class LateralOfParts {
         part.pieces().stream()
             .map(Piece::section)
             .distinct()
-            .min(Comparator.comparingDouble(r -> of(part, r, duration, fm, Pad.blank()).factor()))
+            .min(
+                Comparator.comparing(
+                    r -> of(part, r, duration, fm, Pad.blank()),
+                    Comparator.comparingDouble(Lateral::factor)
+                        .thenComparingDouble(Lateral::critical)))
             .orElseThrow();
     Lateral found = of(part, worst, duration, fm, Pad.blank());
-    if (found.counts() && pad.keepsLines()) {
-      pad.remark(ENDS);
+    boolean allowable = inquiry.bench().basis() == BasisChoice.CLEAR_WOOD;
+    if (pad.keepsLines() && (found.counts() || (allowable && found.asked()))) {
+      if (found.counts()) {
+        pad.remark(ENDS);
+      }
       of(part, worst, duration, fm, pad);
     }
     return found;

@@ -43,6 +43,10 @@ public record Stresses(
       return upDown.gross().h() > upDown.gross().b();
     }
 
+    boolean square() {
+      return upDown.gross().h() == upDown.gross().b();
+    }
+
     double strong() {
       return strongUpDown() ? my : mz;
     }
@@ -104,7 +108,7 @@ public record Stresses(
   }
 
   private double americanTension(Acting a, Pad pad) {
-    if (!lateral.counts()) {
+    if (!lateral.asked()) {
       return pad.take(MemberFormulas.AMERICAN_TENSION, a.axial(), ft, a.my(), a.mz(), fm);
     }
     if (a.strong() >= lateral.critical()) {
@@ -131,9 +135,7 @@ public record Stresses(
     List<ToDoubleFunction<Pad>> sums = new ArrayList<>();
     sums.add(on -> buckling(acting, true, on));
     sums.add(on -> buckling(acting, false, on));
-    if (lateral.counts()) {
-      sums.add(on -> laterally(acting, on));
-    }
+    sums.addAll(0, laterally(acting));
     if (pad.keepsLines()) {
       sums.sort(Comparator.comparingDouble(sum -> sum.applyAsDouble(Pad.blank())));
     }
@@ -172,15 +174,28 @@ public record Stresses(
         lateral.factor());
   }
 
-  private double laterally(Acting a, Pad pad) {
-    return pad.take(
-        LateralSums.of(a.strongUpDown()).lateral,
-        a.axial(),
-        kept(a, !a.strongUpDown(), Pad.blank()),
-        fc,
-        a.strong(),
-        fm,
-        lateral.factor());
+  /**
+   * Compression with bending about the stronger axis, of a member that keeps its whole strength in
+   * bending too; about either axis where neither is the stronger.
+   */
+  private List<ToDoubleFunction<Pad>> laterally(Acting a) {
+    List<ToDoubleFunction<Pad>> out = new ArrayList<>();
+    for (boolean upDown : a.square() ? List.of(true, false) : List.of(a.strongUpDown())) {
+      double bent = upDown ? a.my() : a.mz();
+      if (bent > 0) {
+        out.add(
+            pad ->
+                pad.take(
+                    LateralSums.of(upDown).lateral,
+                    a.axial(),
+                    kept(a, !upDown, Pad.blank()),
+                    fc,
+                    bent,
+                    fm,
+                    lateral.factor()));
+      }
+    }
+    return out;
   }
 
   private double american(Acting a, Pad pad) {
@@ -196,7 +211,7 @@ public record Stresses(
           "The compression stress exceeds the critical buckling stress: the member buckles.");
       return Double.MAX_VALUE;
     }
-    if (!lateral.counts()) {
+    if (!lateral.asked()) {
       return pad.take(
           MemberFormulas.AMERICAN_COMPRESSION,
           a.axial(),

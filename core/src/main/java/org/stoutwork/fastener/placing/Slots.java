@@ -29,15 +29,6 @@ public final class Slots {
           .as("d + Δ + 2*tol")
           .source(Source.derived("geometry: movement to both sides of the middle"));
 
-  private static final Formula PLAY =
-      Formula.define("g")
-          .meaning("free slip to either side of a screw in its slot")
-          .unit(Unit.MM)
-          .where("l_slot", "slot length", Unit.MM)
-          .where("d", "screw diameter", Unit.MM)
-          .as("(l_slot - d)/2")
-          .source(Source.derived("geometry"));
-
   private Slots() {}
 
   /** Movement of a width over a change in percentage points of moisture, mm. */
@@ -48,10 +39,5 @@ public final class Slots {
   /** Length of slot, mm. */
   public static double length(Pad pad, double diameter, double movement, double tolerance) {
     return pad.take(SLOT, diameter, movement, tolerance);
-  }
-
-  /** Slip before the screw bears, mm: until then it carries no shear along the slot. */
-  public static double freeSlip(Pad pad, double length, double diameter) {
-    return pad.take(PLAY, length, diameter);
   }
 }

@@ -4,7 +4,6 @@ import org.stoutwork.joint.glue.GluedPanel;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.TimberStrength;
-import org.stoutwork.joint.tenon.TenonShear;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
@@ -63,17 +62,15 @@ record CrossedPanels(Case with, double a, double b) {
                 pad.take(
                     SHEARED,
                     piece.wood().fV(),
-                    TenonShear.CRACKED,
+                    with.family().crackFactor(),
                     piece.thickness(),
                     piece.depth()));
-    if (piece.wood().fT90() > 0) {
-      with.limits()
-          .strength(
-              piece.words() + " splitting along the grain beside the glue",
-              piece.place(),
-              Unit.MPA,
-              pad -> GluedPanel.tension(pad, along, across, piece.thickness(), f.moment(), force),
-              pad -> piece.wood().fT90());
-    }
+    with.limits()
+        .strength(
+            piece.words() + " splitting along the grain beside the glue",
+            piece.place(),
+            Unit.MPA,
+            pad -> GluedPanel.tension(pad, along, across, piece.thickness(), f.moment(), force),
+            pad -> piece.wood().fT90());
   }
 }

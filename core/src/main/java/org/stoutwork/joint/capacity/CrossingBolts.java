@@ -3,7 +3,6 @@ package org.stoutwork.joint.capacity;
 import org.stoutwork.joint.bolted.CrossedTenon;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.setting.JointForces;
-import org.stoutwork.joint.tenon.TenonShear;
 import org.stoutwork.quantity.Unit;
 import org.stoutwork.source.Source;
 import org.stoutwork.working.Formula;
@@ -69,7 +68,7 @@ record CrossingBolts(Case with, CrossedTenon tenon, double length) {
                 pad.take(
                     SHEAR,
                     with.rail().fV(),
-                    TenonShear.CRACKED,
+                    with.family().crackFactor(),
                     tenon.thickness(),
                     tenon.sheared(pad)));
     with.limits()

@@ -100,15 +100,20 @@ final class LooseWedgeCapacity {
             pad -> pull(pad, joint, with),
             pad ->
                 Splitting.netTension(
-                    pad, with.rail().fT0(), joint.thickness(), joint.wedgeWidth(), joint.height()));
+                    pad,
+                    Splitting.Cut.LOOSE_WEDGE,
+                    with.rail().fT0(),
+                    joint.thickness(),
+                    joint.wedgeWidth(),
+                    joint.height()));
   }
 
-  private static ShoulderSpring.Pressed pressed(Pad pad, LooseWedgeTenon joint, Case with) {
+  private static ShoulderSpring.Face pressed(Pad pad, LooseWedgeTenon joint, Case with) {
     Joint.Members m = with.members();
     double above = m.railDepth() - joint.height() - joint.shoulderBelow();
     double s = with.forces().moment() >= 0 ? joint.shoulderBelow() : above;
-    return ShoulderSpring.of(
-        pad, m.railDepth(), m.railThickness(), joint.height(), joint.thickness(), s, 1);
+    return ShoulderSpring.face(
+        pad, m.railDepth(), m.railThickness(), joint.height(), joint.thickness(), s);
   }
 
   private static double pull(Pad pad, LooseWedgeTenon joint, Case with) {
@@ -125,7 +130,7 @@ final class LooseWedgeCapacity {
             "shoulder",
             Unit.MPA,
             pad -> {
-              ShoulderSpring.Pressed p = pressed(pad, joint, with);
+              ShoulderSpring.Face p = pressed(pad, joint, with);
               double whole = m.railDepth() * m.railThickness() - joint.height() * joint.thickness();
               return Bearing.shoulder(
                   pad,

@@ -1,5 +1,6 @@
 package org.stoutwork.joint.capacity;
 
+import java.util.function.ToDoubleFunction;
 import org.stoutwork.fastener.Peg;
 import org.stoutwork.fastener.lateral.Embedment;
 import org.stoutwork.fastener.lateral.Johansen;
@@ -13,7 +14,6 @@ import org.stoutwork.joint.glue.GlueDesign;
 import org.stoutwork.joint.limit.Case;
 import org.stoutwork.joint.peg.Drawbore;
 import org.stoutwork.joint.peg.Relish;
-import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.joint.tenon.ShoulderSpring;
 import org.stoutwork.joint.tenon.Splitting;
@@ -57,15 +57,15 @@ record PegCapacity(Case with, Fit.Pegged fit, PeggedTenon tenon) {
           .meaning(
               "force on the relish: the pull, or what is left of the draw force if that is more")
           .unit(Unit.N)
-          .where("N", "pull", Unit.N)
+          .where("F_p", "pull on the pegs", Unit.N)
           .where("F_l", "lasting draw force of all pegs", Unit.N)
-          .as("max(N, F_l)")
+          .as("max(F_p, F_l)")
           .source(
               Source.derived("statics: a clamped shoulder gives way before the peg takes more"));
 
   private static final Formula PULLED =
-      Formula.define("F_90")
-          .meaning("pull of the pegs across the post")
+      Formula.define("F_p")
+          .meaning("pull on the pegs from moment and axial force")
           .unit(Unit.N)
           .where("M", "moment", Unit.N_MM)
           .where("z", "lever of the pegs to the shoulder pressure", Unit.MM)
@@ -77,7 +77,6 @@ record PegCapacity(Case with, Fit.Pegged fit, PeggedTenon tenon) {
     if (!fit.glued()) {
       yielding();
       lifting();
-      couple();
       relish();
       places();
       splitting();
@@ -141,8 +140,12 @@ record PegCapacity(Case with, Fit.Pegged fit, PeggedTenon tenon) {
 
   private void yielding() {
     with.limits()
-        .strength(
-            "pegs yielding in double shear", "peg", with.forces().tension(), Unit.N, this::allPegs);
+        .strength("pegs yielding in double shear", "peg", Unit.N, this::pulled, this::allPegs);
+  }
+
+  /** The pegs hold the rail against the pull, and against the shoulder that a moment presses. */
+  private double pulled(Pad pad) {
+    return pad.take(PULLED, Math.abs(with.forces().moment()), lever(pad), with.forces().tension());
   }
 
   /** Above an open mortise only the pegs hold the rail down. */
@@ -158,17 +161,6 @@ record PegCapacity(Case with, Fit.Pegged fit, PeggedTenon tenon) {
     }
   }
 
-  private void couple() {
-    JointForces f = with.forces();
-    with.limits()
-        .strength(
-            "pegs against the shoulder under moment",
-            "peg",
-            f.moment(),
-            Unit.N_MM,
-            pad -> Relish.couple(pad, allPegs(pad), lever(pad)));
-  }
-
   /**
    * The pegs pull the post across its grain, and under a moment too, while the shoulder presses it
    * back. They bear on the outer cheeks.
@@ -180,9 +172,7 @@ record PegCapacity(Case with, Fit.Pegged fit, PeggedTenon tenon) {
             "post splitting across the grain at the pegs",
             "post",
             Unit.N,
-            pad ->
-                pad.take(
-                    PULLED, Math.abs(with.forces().moment()), lever(pad), with.forces().tension()),
+            this::pulled,
             pad ->
                 Splitting.force(
                     pad,
@@ -208,7 +198,7 @@ record PegCapacity(Case with, Fit.Pegged fit, PeggedTenon tenon) {
             "relish shearing out behind the pegs",
             "tenon",
             Unit.N,
-            pad -> pad.take(PULL_OR_DRAW, with.forces().tension(), drawForce(pad)),
+            pad -> pad.take(PULL_OR_DRAW, pulled(pad), drawForce(pad)),
             pad ->
                 fit.pegs()
                     * Relish.tearOut(
@@ -236,20 +226,23 @@ record PegCapacity(Case with, Fit.Pegged fit, PeggedTenon tenon) {
         Drawbore.RELAXED);
   }
 
+  /** In a glued joint the moment goes through the cheeks, and no part of it through the pegs. */
   private void beside() {
-    with.limits()
-        .strength(
-            "tenon tearing beside the peg holes",
-            "tenon",
-            with.forces().tension(),
-            Unit.N,
-            pad ->
-                Splitting.netTension(
-                    pad,
-                    with.rail().fT0(),
-                    tenon.height(),
-                    tenon.holes(fit, with.setting().crossed()),
-                    tenon.thickness() * tenon.count()));
+    ToDoubleFunction<Pad> capacity =
+        pad ->
+            Splitting.netTension(
+                pad,
+                Splitting.Cut.PEGS,
+                with.rail().fT0(),
+                tenon.height(),
+                tenon.holes(fit, with.setting().crossed()),
+                tenon.thickness() * tenon.count());
+    String failure = "tenon tearing beside the peg holes";
+    if (fit.glued()) {
+      with.limits().strength(failure, "tenon", with.forces().tension(), Unit.N, capacity);
+    } else {
+      with.limits().strength(failure, "tenon", Unit.N, this::pulled, capacity);
+    }
   }
 
   private void places() {

@@ -83,7 +83,8 @@ final class ScrewedCapacity {
         Math.abs(f.shear()),
         Math.abs(f.moment()),
         apart,
-        set.stagger(m.postDepth()) / 2,
+        set.offCentre(m.postDepth()),
+        set.farBeside(m.postDepth()),
         set.count() == 1 ? 0 : m.railDepth() / 2 - set.fromEdge(),
         set.squares(m.postDepth(), m.railDepth()));
   }

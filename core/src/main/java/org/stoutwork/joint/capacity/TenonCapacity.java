@@ -62,9 +62,7 @@ final class TenonCapacity {
     if (held) {
       splitting();
     }
-    if (with.post().fT90() > 0) {
-      cheeks();
-    }
+    cheeks();
     if (joint.fit() instanceof Fit.Pegged pegged) {
       new PegCapacity(with, pegged, peggedTenon()).all();
     } else if (joint.fit() instanceof Fit.Wedged wedged) {

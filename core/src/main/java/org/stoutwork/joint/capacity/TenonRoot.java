@@ -146,7 +146,7 @@ record TenonRoot(
                 pad.take(
                     SIDE,
                     with.rail().fV(),
-                    TenonShear.CRACKED,
+                    with.family().crackFactor(),
                     thickness(),
                     tenon.shearHeight(pad)));
   }

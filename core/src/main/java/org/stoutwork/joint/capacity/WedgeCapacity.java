@@ -38,7 +38,12 @@ final class WedgeCapacity {
             Unit.N,
             pad ->
                 Splitting.netTension(
-                    pad, with.rail().fT0(), joint.height(), 2.0 * fit.wedges(), thickness));
+                    pad,
+                    Splitting.Cut.KERFS,
+                    with.rail().fT0(),
+                    joint.height(),
+                    2.0 * fit.wedges(),
+                    thickness));
     locking(fit, with);
     spreading(fit, with);
   }

@@ -7,7 +7,7 @@ import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
 
 /**
- * Fasteners through two pieces laid on each other: they turn about their middle and are pulled
+ * Fasteners through two pieces laid on each other: they turn about their centre and are pulled
  * apart. All forces are taken adverse.
  *
  * @param count of the fasteners
@@ -15,9 +15,10 @@ import org.stoutwork.working.Pad;
  * @param shear along the post, N
  * @param moment in the plane of the lap, N·mm
  * @param apart what pulls the two pieces apart, N
- * @param farAlong distance of the outermost from the middle, along the rail, mm
+ * @param offCentre distance of their centre from the middle of the lap, along the rail, mm
+ * @param farAlong distance of the outermost from their centre, along the rail, mm
  * @param farAcross the same along the post, mm
- * @param squares sum of the squared distances from the middle, mm²
+ * @param squares sum of the squared distances from their centre, mm²
  */
 public record LapForces(
     int count,
@@ -25,10 +26,21 @@ public record LapForces(
     double shear,
     double moment,
     double apart,
+    double offCentre,
     double farAlong,
     double farAcross,
     double squares)
     implements FastenerForces {
+
+  private static final Formula TURNING =
+      Formula.define("M_c")
+          .meaning("moment about the centre of the fasteners")
+          .unit(Unit.N_MM)
+          .where("M", "moment", Unit.N_MM)
+          .where("V", "force along the post", Unit.N)
+          .where("e", "distance of their centre from the middle of the lap", Unit.MM)
+          .as("M + V*e")
+          .source(Source.derived("statics"));
 
   private static final Formula SHEAR =
       Formula.define("F_v")
@@ -37,12 +49,12 @@ public record LapForces(
           .where("N", "force along the rail", Unit.N)
           .where("V", "force along the post", Unit.N)
           .where("n", "fasteners", Unit.ONE)
-          .where("M", "moment", Unit.N_MM)
-          .where("x", "its distance from the middle along the rail", Unit.MM)
-          .where("z", "its distance from the middle along the post", Unit.MM)
+          .where("M_c", "moment about their centre", Unit.N_MM)
+          .where("x", "its distance from their centre along the rail", Unit.MM)
+          .where("z", "its distance from their centre along the post", Unit.MM)
           .where("S_r", "sum of the squared distances", Unit.MM2)
-          .as("sqrt((N/n + M*z/S_r)^2 + (V/n + M*x/S_r)^2)")
-          .source(Source.derived("statics: fasteners alike that turn about their middle"));
+          .as("sqrt((N/n + M_c*z/S_r)^2 + (V/n + M_c*x/S_r)^2)")
+          .source(Source.derived("statics: fasteners alike that turn about their centre"));
 
   private static final Formula ALONE =
       Formula.define("F_v")
@@ -60,8 +72,10 @@ public record LapForces(
 
   @Override
   public double shearOfOne(Pad pad, StrengthFamily family, Fastening fastening) {
-    return count == 1
-        ? pad.take(ALONE, axial, shear)
-        : pad.take(SHEAR, axial, shear, count, moment, farAlong, farAcross, squares);
+    if (count == 1) {
+      return pad.take(ALONE, axial, shear);
+    }
+    double turning = offCentre == 0 ? moment : pad.take(TURNING, moment, shear, offCentre);
+    return pad.take(SHEAR, axial, shear, count, turning, farAlong, farAcross, squares);
   }
 }

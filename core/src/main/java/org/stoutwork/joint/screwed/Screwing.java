@@ -4,7 +4,6 @@ import org.stoutwork.fastener.Fastener;
 import org.stoutwork.fastener.Screw;
 import org.stoutwork.fastener.ScrewHole;
 import org.stoutwork.fastener.placing.Slip;
-import org.stoutwork.fastener.placing.Slots;
 import org.stoutwork.joint.setting.TimberStrength;
 import org.stoutwork.working.Pad;
 
@@ -113,12 +112,5 @@ public record Screwing(
   public double slipModulus(Pad pad, double headDensity, double pointDensity) {
     double density = Slip.density(pad, headDensity, pointDensity);
     return Slip.dowel(pad, density, screw.diameter());
-  }
-
-  /** Slip to either side along the slot before the screw bears, mm: none in a hole that fits. */
-  public double freeSlip(Pad pad) {
-    return hole.length() <= screw.diameter()
-        ? 0
-        : Slots.freeSlip(pad, hole.length(), screw.diameter());
   }
 }

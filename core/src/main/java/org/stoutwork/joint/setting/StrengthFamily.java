@@ -6,6 +6,9 @@ public sealed interface StrengthFamily {
   /** Short name for remarks. */
   String title();
 
+  /** Part k_cr of the width that counts for shear beside cracks, with its shear strength. */
+  double crackFactor();
+
   /**
    * Partial factors, EN 1995-1-1.
    *
@@ -27,6 +30,12 @@ public sealed interface StrengthFamily {
     @Override
     public String title() {
       return "EN 1995-1-1";
+    }
+
+    /** Of solid and glued laminated timber, 6.1.7. */
+    @Override
+    public double crackFactor() {
+      return 0.67;
     }
   }
 
@@ -50,6 +59,12 @@ public sealed interface StrengthFamily {
     @Override
     public String title() {
       return "NDS";
+    }
+
+    /** Allowable shear stresses allow for checks already. */
+    @Override
+    public double crackFactor() {
+      return 1;
     }
   }
 }

@@ -6,7 +6,7 @@ package org.stoutwork.joint.setting;
  *
  * @param fM bending
  * @param fT0 tension along the grain
- * @param fT90 tension across the grain; 0 where the basis gives none
+ * @param fT90 tension across the grain
  * @param fC0 compression along the grain
  * @param fC90 compression across the grain
  * @param fV shear along the grain
@@ -34,16 +34,16 @@ public record TimberStrength(
 
   /** Checks that every needed strength is above nought. */
   public TimberStrength {
-    for (double f : new double[] {fM, fT0, fC0, fC90, fV, density, gravity, modulus}) {
+    for (double f : new double[] {fM, fT0, fT90, fC0, fC90, fV, density, gravity, modulus}) {
       if (!(f > 0)) {
         throw new IllegalArgumentException(
             "strengths, density, gravity and modulus of wood must be above 0; one was " + f);
       }
     }
-    if (!(fT90 >= 0 && shearMean >= 0 && bendingMean >= 0)) {
+    if (!(shearMean >= 0 && bendingMean >= 0)) {
       throw new IllegalArgumentException(
-          "f_t90, mean shear and mean bending must be 0 (unknown) or more; they were %s, %s, %s"
-              .formatted(fT90, shearMean, bendingMean));
+          "mean shear and mean bending must be 0 (unknown) or more; they were %s, %s"
+              .formatted(shearMean, bendingMean));
     }
   }
 }

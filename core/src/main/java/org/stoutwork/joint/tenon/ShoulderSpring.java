@@ -88,7 +88,16 @@ public final class ShoulderSpring {
   private ShoulderSpring() {}
 
   /**
-   * A pressed shoulder.
+   * The pressed part of a shoulder.
+   *
+   * @param depth pressed, mm
+   * @param area pressed, mm²
+   * @param lever from the middle of the tenon, mm
+   */
+  public record Face(double depth, double area, double lever) {}
+
+  /**
+   * A pressed shoulder and how the post gives under it.
    *
    * @param depth pressed, mm
    * @param area pressed, mm²
@@ -99,13 +108,27 @@ public final class ShoulderSpring {
   public record Pressed(double depth, double area, double lever, double bearing, double rotation) {}
 
   /**
-   * The shoulder on the pressed side.
+   * The pressed part of the shoulder, where its stiffness is not asked.
    *
-   * @param railDepth d_r
-   * @param railB b_r
-   * @param h tenon height
-   * @param mortiseWidth width of tenons and what is between them
-   * @param shoulder s on the pressed side
+   * @param railDepth d_r, mm
+   * @param railB b_r, mm
+   * @param h tenon height, mm
+   * @param mortiseWidth width of tenons and what is between them, mm
+   * @param shoulder s on the pressed side, mm
+   */
+  public static Face face(
+      Pad pad, double railDepth, double railB, double h, double mortiseWidth, double shoulder) {
+    double a = pad.take(CONTACT_DEPTH, railDepth);
+    double area =
+        shoulder >= a
+            ? pad.take(AREA_SHOULDER_ONLY, railB, a)
+            : pad.take(AREA_BESIDE_TENON, railB, shoulder, mortiseWidth, a);
+    return new Face(a, area, pad.take(LEVER, h, shoulder, a));
+  }
+
+  /**
+   * The shoulder on the pressed side: {@link #face} and its stiffness.
+   *
    * @param halfPlane E* of the post, MPa
    */
   public static Pressed of(
@@ -116,14 +139,10 @@ public final class ShoulderSpring {
       double mortiseWidth,
       double shoulder,
       double halfPlane) {
-    double a = pad.take(CONTACT_DEPTH, railDepth);
-    double area =
-        shoulder >= a
-            ? pad.take(AREA_SHOULDER_ONLY, railB, a)
-            : pad.take(AREA_BESIDE_TENON, railB, shoulder, mortiseWidth, a);
-    double z = pad.take(LEVER, h, shoulder, a);
-    double kc = pad.take(BEARING, halfPlane, area);
-    return new Pressed(a, area, z, kc, pad.take(SHOULDER, z, kc));
+    Face face = face(pad, railDepth, railB, h, mortiseWidth, shoulder);
+    double kc = pad.take(BEARING, halfPlane, face.area());
+    double rotation = pad.take(SHOULDER, face.lever(), kc);
+    return new Pressed(face.depth(), face.area(), face.lever(), kc, rotation);
   }
 
   /** Lever from the middle of the tenon to the pressure, mm. */

@@ -104,17 +104,6 @@ public final class Splitting {
           .as("F/(b*l)")
           .source(Documents.ec5("6.1.3, 6.4.3"));
 
-  private static final Formula TENSION_NET =
-      Formula.define("T_net")
-          .meaning("pull that breaks the tenon beside its peg hole")
-          .unit(Unit.N)
-          .where("f_t", "tension strength along the grain", Unit.MPA)
-          .where("h", "tenon height", Unit.MM)
-          .where("d", "height taken by peg holes", Unit.MM)
-          .where("t", "thickness of all tenons", Unit.MM)
-          .as("f_t*(h - d)*t")
-          .source(Source.derived("statics"));
-
   private static final Formula GLUE_PULL =
       Formula.define("T_glue")
           .meaning("pull that shears the glued cheeks")
@@ -123,6 +112,43 @@ public final class Splitting {
           .where("A_g", "area of all cheeks", Unit.MM2)
           .as("f_g*A_g")
           .source(Source.derived("statics"));
+
+  /** What is cut out of a tenon where it may tear. */
+  public enum Cut {
+    /** Holes of pegs, through its cheeks. */
+    PEGS(
+        "pull that breaks the tenon beside its peg holes",
+        "tenon height",
+        "height taken by peg holes",
+        "thickness of all tenons"),
+    /** Saw kerfs for wedges that are driven into its end. */
+    KERFS(
+        "pull that breaks the tenon beside its kerfs",
+        "tenon height",
+        "height taken by kerfs",
+        "thickness of all tenons"),
+    /** The slot of a loose wedge, from its upper to its lower edge. */
+    LOOSE_WEDGE(
+        "pull that breaks the tenon beside the slot of its wedge",
+        "tenon thickness",
+        "width of the wedge",
+        "tenon height");
+
+    private final Formula left;
+
+    Cut(String pull, String whole, String taken, String other) {
+      left =
+          Formula.define("T_net")
+              .meaning(pull)
+              .unit(Unit.N)
+              .where("f_t", "tension strength along the grain", Unit.MPA)
+              .where("a", whole, Unit.MM)
+              .where("d", taken, Unit.MM)
+              .where("b", other, Unit.MM)
+              .as("f_t*(a - d)*b")
+              .source(Source.derived("statics"));
+    }
+  }
 
   private Splitting() {}
 
@@ -172,9 +198,17 @@ public final class Splitting {
     return pad.take(STRESS, force, b, l);
   }
 
-  /** Pull that breaks the tenon at its peg holes, N. */
-  public static double netTension(Pad pad, double ft, double h, double holes, double t) {
-    return pad.take(TENSION_NET, ft, h, holes, t);
+  /**
+   * Pull that breaks the tenon beside what is cut out of it, N.
+   *
+   * @param ft tension strength along the grain, MPa
+   * @param whole size of the tenon in the direction in which the cut takes some of it, mm
+   * @param taken by the cut, mm
+   * @param other size of the tenon, mm
+   */
+  public static double netTension(
+      Pad pad, Cut cut, double ft, double whole, double taken, double other) {
+    return pad.take(cut.left, ft, whole, taken, other);
   }
 
   /** Pull that shears the glued cheeks, N. */

@@ -19,9 +19,6 @@ public final class TenonShear {
   /** k_n of laminated veneer lumber. */
   public static final double LVL = 4.5;
 
-  /** k_cr of solid timber and glued laminated timber. */
-  public static final double CRACKED = 0.67;
-
   private static final Formula ALPHA =
       Formula.define("α")
           .meaning("share of the depth that is left")
@@ -162,7 +159,7 @@ public final class TenonShear {
       return pad.take(CAPACITY_NDS, fv, t, h, s);
     }
     double kv = notch(pad, h, s, l / 2, SOLID);
-    return capacity(pad, kv, fv, CRACKED, t, h);
+    return capacity(pad, kv, fv, family.crackFactor(), t, h);
   }
 
   /** Moment at the root, N·mm. */

@@ -81,7 +81,11 @@ class LateralBucklingTest {
 
   @Test
   void stout_members_lose_nothing() {
-    assertEquals(Lateral.NONE, american(82, 163, 2540));
+    // R_B² = 4673.6 · 163/82² = 113.294; 1.2 · 4870/113.294.
+    assertEquals(1, american(82, 163, 2540).factor(), 0);
+    assertEquals(51.5826, american(82, 163, 2540).critical(), 1e-2);
+    assertFalse(american(82, 163, 2540).counts());
+    assertEquals(Lateral.NONE, american(88, 88, 4000));
     assertTrue(american(81, 163, 2540).factor() < 1);
     assertEquals(1, european(88, 163, 1514, false).factor(), 0);
     assertEquals(Lateral.NONE, european(88, 88, 4000, true));

@@ -93,6 +93,32 @@ class StressesTest {
     assertUse(0.603049523, european(290, 120), -18_000);
   }
 
+  /**
+   * 1.7 and 18.7 MPa: 1.7/(0.8584·17) + 0.85 = 0.9665 and 1.7/(0.3547·17) + 0.7·0.85 = 0.8769, but
+   * 0.85² + 1.7/(0.3547·17) = 1.0044.
+   */
+  @Test
+  void a_strut_that_keeps_its_bending_strength_is_asked_for_eq_6_35_too() {
+    double[] forces = {-1.7 * 4576, 0, 0, 0, -18.7 * 44 * 104 * 104 / 6.0, 0};
+    RecordingPad pad = Pad.recording();
+    assertEquals(1.0044, european(1400, 1250).bending(CUT, forces, pad), 1e-4);
+    List<Line> lines = pad.working().lines();
+    Line.Calculated last = (Line.Calculated) lines.get(lines.size() - 1);
+    assertTrue(last.formula().source().place().contains("6.35"), last.text());
+  }
+
+  /** 88 × 88 mm, A = 7744 mm², W = 113 579 mm³; k_c 0.7799 and 0.4098: 0.85² + 0.2/0.4098. */
+  @Test
+  void a_square_strut_buckles_across_either_way_of_bending() {
+    NetSizes square = NetSizes.of(new NetSection(new Rectangle(88, 88), Opening.NONE));
+    double moment = 0.85 * 22 * 88 * 88 * 88 / 6.0;
+    double[] upright = {-0.2 * 17 * 7744, 0, 0, 0, moment, 0};
+    double[] sideways = {-0.2 * 17 * 7744, 0, 0, 0, 0, moment};
+    double one = european(1400, 2300).bending(square, square, upright, Pad.blank());
+    assertEquals(one, european(2300, 1400).bending(square, square, sideways, Pad.blank()), 1e-12);
+    assertEquals(0.7225 + 0.2 / 0.40982, one, 1e-4);
+  }
+
   @Test
   void the_governing_way_of_buckling_is_written_last() {
     assertLast(1400, 1250, "k_{c,z}");
@@ -209,6 +235,25 @@ class StressesTest {
   @Test
   void lateral_buckling_of_clear_wood_takes_both_ways_of_bending() {
     assertUse(1.370784433, slender(BasisChoice.CLEAR_WOOD, 1400, 610), 18_000);
+  }
+
+  /** C_L = 1, F_bE = 30: 0.5463 + 5.6734/13.1 + 3.5760/(13.1(1 - (5.6734/30)²)) = 1.2625. */
+  @Test
+  void the_critical_stress_of_clear_wood_counts_where_no_strength_is_lost() {
+    Stresses stout =
+        new Stresses(
+            BasisChoice.CLEAR_WOOD,
+            13.1,
+            7.2,
+            9.6,
+            1.4,
+            9.6,
+            8300,
+            1,
+            1400,
+            610,
+            new Lateral(1, 30, false));
+    assertEquals(1.262513, stout.bending(CUT, forces(18_000), Pad.blank()), 1e-5);
   }
 
   /** NDS eq. 3.9-3 with C_P 0.8838, F_cE 22.680 and 21.384 MPa. */

@@ -149,8 +149,8 @@ final class MemberBlocks {
     double[] forces = {-w.in("N_N"), 0, 0, 0, w.in("My_Nmm"), 0};
     RecordingPad pad = Pad.recording();
     stresses.bending(sizes(whole, 0, 0), sizes(whole.turned(), 0, 0), forces, pad);
-    Line.Calculated upDown = sum(pad, "k_{c,y}");
-    Line.Calculated sideways = sum(pad, "k_{c,z}");
+    Line.Calculated upDown = sum(pad, "eq. 6.23");
+    Line.Calculated sideways = sum(pad, "eq. 6.24");
     w.put("k_cy", upDown.values().get(1))
         .put("k_cz", sideways.values().get(1))
         .put("sigma_c", Lines.only(pad, "σ_0"))
@@ -159,10 +159,10 @@ final class MemberBlocks {
         .put("u_6_24", sideways.value());
   }
 
-  /** The sum whose second value is the given column factor. */
-  private static Line.Calculated sum(RecordingPad pad, String factor) {
+  /** The sum by the given equation of the code. */
+  private static Line.Calculated sum(RecordingPad pad, String equation) {
     return Lines.of(pad, "u").stream()
-        .filter(line -> line.formula().symbols().get(1).symbol().equals(factor))
+        .filter(line -> line.formula().source().place().contains(equation))
         .findFirst()
         .orElseThrow();
   }

@@ -21,7 +21,6 @@ import org.stoutwork.joint.setting.StrengthFamily;
 import org.stoutwork.joint.setting.TimberStiffness;
 import org.stoutwork.joint.setting.TimberStrength;
 import org.stoutwork.joint.stiffness.JointStiffness;
-import org.stoutwork.joint.tenon.TenonShear;
 import org.stoutwork.working.Pad;
 
 /**
@@ -120,7 +119,7 @@ final class SeriesPrediction {
     if (limit.failure().startsWith("glue line")) {
       return 1 / GlueDesign.lower(PAD, 1, GlueDesign.COV);
     }
-    return limit.failure().contains("shearing") ? 1 / TenonShear.CRACKED : 1;
+    return limit.failure().contains("shearing") ? 1 / MEANS.crackFactor() : 1;
   }
 
   /** Clear-wood means; tension across the grain of spruces where the wood's own is not known. */

@@ -124,7 +124,8 @@ final class TenonBlocks {
         Splitting.gluePull(
             PAD, w.in("f_g_MPa"), ShoulderTurning.area(PAD, w.in("h_mm"), w.in("l_mm")));
     double net =
-        Splitting.netTension(PAD, w.in("f_t_MPa"), w.in("h_mm"), w.in("d_peg_mm"), w.in("t_mm"));
+        Splitting.netTension(
+            PAD, Splitting.Cut.PEGS, w.in("f_t_MPa"), w.in("h_mm"), w.in("d_peg_mm"), w.in("t_mm"));
     w.putThousand("T_glue", glue).putThousand("T_net", net).putThousand("T", Math.min(glue, net));
   }
 
