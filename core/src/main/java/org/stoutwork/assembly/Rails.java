@@ -55,7 +55,7 @@ final class Rails {
   private boolean meetsMiddleStretcher(EndFrame frame, Rail rail) {
     return frames.bench.stretchers().stream()
         .filter(s -> s.line() == StretcherLine.MIDDLE)
-        .anyMatch(s -> Layout.railNear(frame, s.centreAt().mm()).equals(rail));
+        .anyMatch(s -> Layout.railOf(frame, s).equals(rail));
   }
 
   private Chain.Stop levelNode(String part, double x, double y, double z) {

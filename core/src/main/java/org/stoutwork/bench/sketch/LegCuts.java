@@ -71,7 +71,7 @@ final class LegCuts {
   /** A middle stretcher may not cut the rail in two that it ends in. */
   private void intoRail(int k, Stretcher stretcher) {
     for (EndFrame frame : frames) {
-      Rail rail = Layout.railNear(frame, stretcher.centreAt().mm());
+      Rail rail = Layout.railOf(frame, stretcher);
       double thickness = rail.thickness().mm();
       TenonHole hole = holeOf(stretcher, thickness, rail.length().mm());
       double low = stretcher.endCentreMm() - stretcher.endDepthMm() / 2 + hole.below();
@@ -220,7 +220,7 @@ final class LegCuts {
       return;
     }
     EndFrame middle = frames.get(1);
-    Rail rail = Layout.railNear(middle, stretcher.centreAt().mm());
+    Rail rail = Layout.railOf(middle, stretcher);
     double room = spine ? rail.thickness().mm() : middle.leg().along().mm();
     double other = spine ? rail.length().mm() : middle.leg().across().mm();
     double depth = holeOf(stretcher, room, other).depth();

@@ -104,8 +104,10 @@ final class StretcherCompletion {
     Optional<EndExtension> extension = extension(key, s, depth);
     LayerHold hold = s.hold.orElseGet(LayerHold.Loose::new);
     double endDepth = extension.map(e -> e.depth().mm()).orElse(depth.mm());
+    double lower = extension.filter(e -> e.edge() == GluedEdge.BELOW).isPresent() ? -1 : 1;
+    double endCentre = centre.mm() + lower * (endDepth - depth.mm()) / 2;
     String wood = woods.ofSolid(key + ".wood", s.wood);
-    JointPlace place = place(key, line, endDepth, thickness.mm(), centre.mm(), woods.kind(wood));
+    JointPlace place = place(key, line, endDepth, thickness.mm(), endCentre, woods.kind(wood));
     BenchJoint joint = JointCompletion.complete(answers, place, s.joint);
     String name = s.name.orElseGet(() -> free(nameOf(line, centre.mm()), taken));
     if (taken.contains(name)) {

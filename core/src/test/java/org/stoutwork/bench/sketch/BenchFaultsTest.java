@@ -310,7 +310,7 @@ class BenchFaultsTest {
     sketch.stretcher(
         s ->
             s.line(StretcherLine.MIDDLE)
-                .depth(Length.ofMm(101))
+                .depth(Length.ofMm(85))
                 .centreAt(Length.ofMm(154))
                 .joint(j -> j.kind(JointKind.BRIDLE)));
     assertTrue(
