@@ -58,8 +58,8 @@ final class RoomArrows {
                             fastener.placing, fastener.withdrawal, joint, joint.setting,
                             joint.glue, joint.peg, joint.regression, joint.bolted, joint.tenon, joint.limit,
                             joint.screwed
-      joint.advice        : quantity, source, working, fastener, joint, joint.setting,
-                            joint.bolted, joint.tenon, joint.stiffness
+      joint.advice        : quantity, source, working, fastener, fastener.placing, joint,
+                            joint.setting, joint.bolted, joint.tenon, joint.stiffness
 
       bench               : quantity, source, wood, wood.time, wood.moisture, wood.grade, fastener,
                             joint, joint.setting

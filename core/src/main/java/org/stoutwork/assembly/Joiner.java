@@ -14,6 +14,7 @@ import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.TenonHole;
 import org.stoutwork.joint.setting.CrossBore;
 import org.stoutwork.joint.setting.JointSetting;
+import org.stoutwork.joint.setting.PostEdges;
 import org.stoutwork.joint.setting.TimberStiffness;
 import org.stoutwork.joint.stiffness.JointStiffness;
 import org.stoutwork.joint.stiffness.SpringSet;
@@ -50,11 +51,12 @@ final class Joiner {
       String postWood,
       Reach post,
       List<CrossBore> crossed) {
-    this(frames, joint, members, railWood, postWood, post, crossed, false);
+    this(frames, joint, members, railWood, postWood, post, crossed, false, PostEdges.NONE);
   }
 
   /**
    * @param bothWays whether a like piece meets the post from its other face
+   * @param edges of a post that lies across
    */
   Joiner(
       FrameAssembly frames,
@@ -64,7 +66,8 @@ final class Joiner {
       String postWood,
       Reach post,
       List<CrossBore> crossed,
-      boolean bothWays) {
+      boolean bothWays,
+      PostEdges edges) {
     this.frames = frames;
     this.joint = joint;
     this.holes = TenonHole.all(joint.joint(), members);
@@ -73,7 +76,8 @@ final class Joiner {
         setting(members, railWood, postWood, post)
             .crossedBy(crossed)
             .leftProud(Math.max(0, -post.above()))
-            .withRod(bothWays);
+            .withRod(bothWays)
+            .onPostWith(edges);
     this.stiffness = closing(stiffness(joint, setting, Pad.blank()));
   }
 

@@ -1,10 +1,7 @@
 package org.stoutwork.assembly;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.DoubleStream;
 import org.stoutwork.analysis.model.MemberEnd;
 import org.stoutwork.analysis.model.Vec3;
 import org.stoutwork.bench.EndFrame;
@@ -58,7 +55,7 @@ final class Rails {
   private boolean meetsMiddleStretcher(EndFrame frame, Rail rail) {
     return frames.bench.stretchers().stream()
         .filter(s -> s.line() == StretcherLine.MIDDLE)
-        .anyMatch(s -> Layout.railNear(frame, s.centreAt().mm()).equals(rail));
+        .anyMatch(s -> Layout.railOf(frame, s).equals(rail));
   }
 
   private Chain.Stop levelNode(String part, double x, double y, double z) {
@@ -81,12 +78,10 @@ final class Rails {
           Layout.frontLegY(frame),
           rail);
     }
-    for (double y : frames.grid.lines()) {
-      if (y > from + 1 && y < to - 1) {
-        Chain.Stop stop = levelNode(name, frame.at().mm(), y, rail.centreAt().mm());
-        stops.add(stop);
-        bearing.on(index, stop.node(), y, rail);
-      }
+    for (double y : Places.inside(from, to, List.of(), frames.grid.lines())) {
+      Chain.Stop stop = levelNode(name, frame.at().mm(), y, rail.centreAt().mm());
+      stops.add(stop);
+      bearing.on(index, stop.node(), y, rail);
     }
     if (onLegs) {
       bearing.onLeg(
@@ -152,22 +147,18 @@ final class Rails {
     double middle = Layout.footMiddle(frames.bench, frame);
     double from = middle - rail.length().mm() / 2;
     double to = middle + rail.length().mm() / 2;
-    Map<Double, Boolean> places = new LinkedHashMap<>();
-    places.put(from, false);
-    frames.grid.lines().stream()
-        .filter(y -> y > from + 1 && y < to - 1)
-        .forEach(y -> places.put(y, true));
-    places.put(to, false);
-    List<Chain.Stop> stops = new ArrayList<>();
+    List<Double> legs = List.of(Layout.frontLegY(frame), Layout.backLegY(frames.bench, frame));
+    double z = rail.centreAt().mm();
+    double x = frame.at().mm();
     int index = frames.bench.endFrames().indexOf(frame);
-    places.forEach(
-        (y, bears) -> {
-          Chain.Stop stop = levelNode(name, frame.at().mm(), y, rail.centreAt().mm());
-          stops.add(stop);
-          if (bears) {
-            bearing.on(index, stop.node(), y, rail);
-          }
-        });
+    List<Chain.Stop> stops = new ArrayList<>();
+    stops.add(levelNode(name, x, from, z));
+    for (double y : Places.inside(from, to, legs, frames.grid.lines())) {
+      Chain.Stop stop = levelNode(name, x, y, z);
+      stops.add(stop);
+      bearing.on(index, stop.node(), y, rail);
+    }
+    stops.add(levelNode(name, x, to, z));
     List<Mortise> holes = TopScrewHoles.in(frames.bench, frame);
     level(name, PartKind.TOP_RAIL, rail.wood(), section(rail), stops, holes, railKg(rail));
   }
@@ -204,15 +195,12 @@ final class Rails {
     double reach = (foot.length().mm() - foot.pad().mm()) / 2;
     double z = foot.depth().mm() / 2;
     double x = frame.at().mm();
+    List<Double> legs = List.of(Layout.frontLegY(frame), Layout.backLegY(frames.bench, frame));
+    List<Double> pads = List.of(middle - reach, middle + reach);
+    List<Double> places = Places.merged(legs, pads);
     List<Chain.Stop> stops = new ArrayList<>();
-    double frontLeg = Layout.frontLegY(frame);
-    double backLeg = Layout.backLegY(frames.bench, frame);
-    DoubleStream.of(middle - reach, frontLeg, backLeg, middle + reach)
-        .sorted()
-        .distinct()
-        .forEach(y -> stops.add(levelNode(name, x, y, z)));
-    frames.stand(node(name, middle - reach));
-    frames.stand(node(name, middle + reach));
+    places.forEach(y -> stops.add(levelNode(name, x, y, z)));
+    pads.forEach(y -> frames.stand(node(name, Places.nearest(places, y))));
     Rectangle section = new Rectangle(foot.thickness().mm(), foot.depth().mm());
     double kg = Masses.footKg(foot, frames.timbers.apply(foot.wood()));
     level(name, PartKind.FOOT, foot.wood(), section, stops, List.of(), kg);

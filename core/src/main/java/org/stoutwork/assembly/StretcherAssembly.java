@@ -11,6 +11,7 @@ import org.stoutwork.bench.Rail;
 import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.joint.Joint;
+import org.stoutwork.joint.setting.PostEdges;
 import org.stoutwork.quantity.Writing;
 import org.stoutwork.section.Rectangle;
 
@@ -66,7 +67,13 @@ final class StretcherAssembly {
       Rectangle section = section(stretcher.depth().mm());
       FrameTimber timber = frames.timbers.apply(stretcher.wood());
       double kg = Masses.stretcherKg(stretcher, to - from, timber);
-      double density = kg / (section.area() * (to - from)) * 1e9;
+      double deepening =
+          stretcher
+              .extension()
+              .map(e -> 2 * e.length().mm() * (e.depth().mm() - stretcher.depth().mm()))
+              .orElse(0.0);
+      double volume = section.area() * (to - from) + stretcher.thickness().mm() * deepening;
+      double density = kg / volume * 1e9;
       Chain.stuff(frames.model, name, section, timber, density);
       Joiner atLeft = joiner(left);
       Joiner atRight = joiner(right);
@@ -107,7 +114,7 @@ final class StretcherAssembly {
     /** How far its end lies above the node that it meets: a rail has its own middle. */
     private double rise(EndFrame frame) {
       return stretcher.line() == StretcherLine.MIDDLE
-          ? endZ - Layout.railNear(frame, z).centreAt().mm()
+          ? endZ - Layout.railOf(frame, stretcher).centreAt().mm()
           : 0;
     }
 
@@ -165,7 +172,7 @@ final class StretcherAssembly {
     }
 
     private String railName(EndFrame frame) {
-      boolean top = Layout.railNear(frame, z).equals(frame.topRail());
+      boolean top = Layout.railOf(frame, stretcher).equals(frame.topRail());
       return frame.name() + (top ? " top rail" : " bottom rail");
     }
 
@@ -173,7 +180,7 @@ final class StretcherAssembly {
       double depth = stretcher.endDepthMm();
       double thickness = stretcher.thickness().mm();
       if (stretcher.line() == StretcherLine.MIDDLE) {
-        Rail rail = Layout.railNear(frame, z);
+        Rail rail = Layout.railOf(frame, stretcher);
         Joint.Members members =
             new Joint.Members(depth, thickness, rail.thickness().mm(), rail.length().mm());
         return new Joiner(
@@ -184,7 +191,8 @@ final class StretcherAssembly {
             rail.wood(),
             Joiner.Reach.BOTH_WAYS,
             List.of(),
-            inTheMiddle(frame));
+            inTheMiddle(frame),
+            edges(rail, depth));
       }
       Joint.Members members =
           new Joint.Members(depth, thickness, frame.leg().along().mm(), frame.leg().across().mm());
@@ -196,7 +204,15 @@ final class StretcherAssembly {
           frame.leg().wood(),
           Joiner.Reach.of(frames.bench, frame, endZ, depth),
           new CrossBores(frames.bench, frame).ofStretcher(stretcher),
-          inTheMiddle(frame));
+          inTheMiddle(frame),
+          PostEdges.NONE);
+    }
+
+    /** How far a rail reaches below and above the end of a middle stretcher. */
+    private PostEdges edges(Rail rail, double depth) {
+      double lift = endZ - rail.centreAt().mm();
+      double spare = (rail.depth().mm() - depth) / 2;
+      return new PostEdges(spare + lift, spare - lift);
     }
 
     /** Whether the stretcher of another bay meets this frame from its other side. */
@@ -209,7 +225,7 @@ final class StretcherAssembly {
       int sign = atStart ? 1 : -1;
       int index = atStart ? bay : bay + 1;
       if (stretcher.line() == StretcherLine.MIDDLE) {
-        Rail rail = Layout.railNear(frame, z);
+        Rail rail = Layout.railOf(frame, stretcher);
         joiner.spot(PartKind.STRETCHER, name, railName(frame), piece.member(), atStart);
         double front = Layout.railFront(frames.bench, frame, rail);
         double at = frames.bench.top().width().mm() / 2 - front;

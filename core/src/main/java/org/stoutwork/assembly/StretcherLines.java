@@ -14,7 +14,7 @@ final class StretcherLines {
   /** From the axis of what a stretcher meets to its shoulder, along the bench, mm. */
   static double arm(EndFrame frame, Stretcher stretcher) {
     return stretcher.line() == StretcherLine.MIDDLE
-        ? Layout.railNear(frame, stretcher.centreAt().mm()).thickness().mm() / 2
+        ? Layout.railOf(frame, stretcher).thickness().mm() / 2
         : frame.leg().along().mm() / 2;
   }
 

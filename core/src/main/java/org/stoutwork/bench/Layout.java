@@ -90,13 +90,20 @@ public final class Layout {
     return (frontLegY(frame) + backLegY(bench, frame)) / 2;
   }
 
-  /** The rail of a frame whose middle is nearest to a height: the one a middle stretcher meets. */
+  /** The rail of a frame whose middle is nearest to a height. */
   public static Rail railNear(EndFrame frame, double z) {
     Rail top = frame.topRail();
     return frame
         .bottomRail()
         .filter(b -> Math.abs(b.centreAt().mm() - z) < Math.abs(top.centreAt().mm() - z))
         .orElse(top);
+  }
+
+  /**
+   * The rail of a frame that a middle stretcher meets: the one nearest to the middle of its end.
+   */
+  public static Rail railOf(EndFrame frame, Stretcher stretcher) {
+    return railNear(frame, stretcher.endCentreMm());
   }
 
   /** The longest distance between the middles of neighbouring end frames. */

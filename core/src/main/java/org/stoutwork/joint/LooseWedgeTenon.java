@@ -60,6 +60,7 @@ public record LooseWedgeTenon(
         height + shoulderBelow,
         members.railDepth(),
         "the depth of the rail");
+    TenonMiddle.require(height, shoulderBelow, members);
   }
 
   @Override

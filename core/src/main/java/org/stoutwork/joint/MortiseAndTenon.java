@@ -127,6 +127,7 @@ public record MortiseAndTenon(
         height + shoulderBelow,
         members.railDepth(),
         "the depth of the rail");
+    TenonMiddle.require(height, shoulderBelow, members);
     haunch.ifPresent(
         h ->
             JointFault.requireAtMost(

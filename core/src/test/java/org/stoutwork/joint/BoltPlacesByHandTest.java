@@ -18,6 +18,7 @@ import org.stoutwork.joint.setting.FaceGrain;
 import org.stoutwork.joint.setting.Glue;
 import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.JointSetting;
+import org.stoutwork.joint.setting.PostEdges;
 import org.stoutwork.joint.stiffness.JointStiffness;
 import org.stoutwork.working.Pad;
 
@@ -77,6 +78,17 @@ class BoltPlacesByHandTest {
         11,
         15.5,
         Found.named(limits(TWO, setting(0).leftProud(27)), "washer from the edges of the post"));
+  }
+
+  @Test
+  void washers_on_a_rail_that_lies_across_keep_from_its_edges() {
+    // Bolts at 38 and 72 of 110: the rail begins 29 above the lower edge and ends 7 above the upper
+    // one, so that 9 of it lie below the lower bolt and 45 above the upper one.
+    JointSetting across = setting(400).onPostWith(new PostEdges(-29, 7));
+    asks(9, 15.5, Found.named(limits(TWO, across), "washer from the edges of the post"));
+    // It ends 21 below the upper edge: 110 − 21 − 72 = 17 above the upper bolt.
+    JointSetting lower = setting(400).onPostWith(new PostEdges(3, -21));
+    asks(17, 15.5, Found.named(limits(TWO, lower), "washer from the edges of the post"));
   }
 
   @Test

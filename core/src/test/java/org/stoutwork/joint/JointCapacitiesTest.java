@@ -14,7 +14,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.stoutwork.fastener.Peg;
-import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.joint.capacity.JointCapacities;
 import org.stoutwork.joint.limit.JointLimit;
 import org.stoutwork.joint.setting.Glue;
@@ -265,7 +264,7 @@ class JointCapacitiesTest {
 
   @Test
   void dowels_in_their_rail_are_the_only_glue_with_the_grain() {
-    DowelledButt butt = TenonProportions.dowelled(Samples.MEMBERS);
+    DowelledButt butt = Samples.dowels(Samples.MEMBERS);
     JointLimit moment =
         JointCapacities.utilisations(
                 butt, Samples.setting(), Samples.strength(Samples.PARTIAL), FORCES, true)
@@ -335,7 +334,7 @@ class JointCapacitiesTest {
 
   @Test
   void furniture_tests_of_dowels_stand_beside_the_capacity_and_do_not_change_it() {
-    DowelledButt usual = TenonProportions.dowelled(Samples.MEMBERS);
+    DowelledButt usual = Samples.dowels(Samples.MEMBERS);
     DowelledButt inside =
         new DowelledButt(
             new Peg(11, usual.dowel().wood()), 2, 31, 33, usual.spacing(), usual.edge());

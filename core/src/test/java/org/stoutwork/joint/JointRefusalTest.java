@@ -10,6 +10,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.stoutwork.joint.capacity.JointCapacities;
+import org.stoutwork.joint.setting.Glue;
+import org.stoutwork.joint.setting.JointForces;
 import org.stoutwork.joint.setting.TimberStrength;
 import org.stoutwork.joint.tenon.Mortises;
 import org.stoutwork.section.PiercedSection.Hole;
@@ -134,5 +137,31 @@ class JointRefusalTest {
     double wider = Mortises.remaining(leg, List.of(Hole.about(0, 0, depth, width + more), other));
     double deeper = Mortises.remaining(leg, List.of(Hole.about(0, 0, depth + more, width), other));
     assertTrue(wider < small && deeper < small);
+  }
+
+  @Property
+  void every_tenon_that_is_not_refused_has_levers_that_can_be_reckoned_with(
+      @ForAll @DoubleRange(min = 60, max = 230) double depth,
+      @ForAll @DoubleRange(min = 0.08, max = 1) double height,
+      @ForAll @DoubleRange(min = 0, max = 1) double below,
+      @ForAll @DoubleRange(min = -9e5, max = 9e5) double moment) {
+    double h = Math.max(9, height * depth);
+    double shoulder = below * Math.max(0, depth - h);
+    Joint.Members members = new Joint.Members(depth, 45, 70, 56);
+    for (Fit fit : List.of(new Fit.Glued(), Samples.pegged(false, 8, 0))) {
+      Joint joint = new MortiseAndTenon(h, 16, 50, shoulder, 0, 1, false, Optional.empty(), fit);
+      try {
+        joint.requireFits(members);
+      } catch (JointFault refused) {
+        continue;
+      }
+      JointCapacities.utilisations(
+              joint,
+              Samples.setting(members, Glue.PVA),
+              Samples.strength(Samples.PARTIAL),
+              new JointForces(300, 400, 0, moment, 0, 0),
+              false)
+          .forEach(limit -> assertTrue(limit.demand() >= 0, limit.failure()));
+    }
   }
 }

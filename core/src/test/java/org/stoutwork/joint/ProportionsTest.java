@@ -48,7 +48,7 @@ class ProportionsTest {
             usual.bolted(m, 3000),
             usual.looseWedge(),
             TenonProportions.bridle(m, true),
-            TenonProportions.dowelled(m));
+            Samples.dowels(m));
     joints.forEach(joint -> joint.requireFits(m));
     assertEquals(11, joints.size());
     assertEquals(3, usual.reasons().size());
@@ -132,7 +132,7 @@ class ProportionsTest {
     for (Joint joint :
         List.of(
             TenonProportions.bridle(members, false),
-            TenonProportions.dowelled(members),
+            Samples.dowels(members),
             TenonProportions.forRail(members).looseWedge())) {
       List<Note> notes = Review.of(joint, Samples.setting(members, Glue.PVA));
       assertTrue(notes.size() >= 2, joint.title());

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.stoutwork.fastener.CoachScrew;
 import org.stoutwork.fastener.Peg;
 import org.stoutwork.fastener.WoodScrew;
+import org.stoutwork.joint.advice.DowelProportions;
 import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.joint.setting.FaceGrain;
 import org.stoutwork.joint.setting.Glue;
@@ -104,7 +105,7 @@ public final class Samples {
     all.add(usual.looseWedge());
     all.add(new HalfLap(22, true, true));
     all.add(new HalfLap(22, false, false));
-    all.add(TenonProportions.dowelled(MEMBERS));
+    all.add(dowels(MEMBERS));
     all.add(new Housing(12, true));
     all.add(new Housing(12, false));
     all.add(new HalfLap(22, false, false, Optional.of(screws(44, 3))));
@@ -114,6 +115,11 @@ public final class Samples {
     all.add(new ScrewedButt(new ScrewSet(CoachScrew.plain(8, 135, 50, 24), 2, 35, 5)));
     all.add(new StatedSpring(5e6, 2e7, 4e7, OptionalDouble.of(4e5)));
     return all;
+  }
+
+  /** The usual dowels in a rail of the samples' beech. */
+  static DowelledButt dowels(Joint.Members members) {
+    return new DowelProportions(members, 0.64, true, false).usual();
   }
 
   static ScrewSet screws(double length, int count) {

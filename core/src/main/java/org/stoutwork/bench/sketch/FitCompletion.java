@@ -23,7 +23,7 @@ final class FitCompletion {
           .driven(hold.glued(), tenonLength(kind, hold));
     }
     if (hold.pegged()) {
-      return pegged(hold);
+      return pegged(kind, hold);
     }
     return hold.glued() ? new Fit.Glued() : dry();
   }
@@ -32,23 +32,17 @@ final class FitCompletion {
     return new Fit.Dry(sketch.play.map(p -> p.mm()).orElse(0.0));
   }
 
-  /** The length that a wedged tenon has or will be given. */
   private double tenonLength(JointKind kind, JointHold hold) {
-    boolean blind = !sketch.through.orElse(kind == JointKind.THROUGH_TENON || !hold.fox());
-    double usual = blind ? TenonProportions.forRail(place.members()).length() : place.postDepth();
-    return sketch.tenonLength.map(l -> l.mm()).orElse(usual);
+    boolean fromOutside = hold.wedged() && !hold.fox();
+    boolean through = sketch.through.orElse(kind == JointKind.THROUGH_TENON || fromOutside);
+    return new TenonCompletion(sizes, place, sketch).lengthToBe(kind, through);
   }
 
-  private double fromShoulder(double diameter) {
-    double length =
-        sketch
-            .tenonLength
-            .map(l -> l.mm())
-            .orElseGet(() -> TenonProportions.forRail(place.members()).length());
+  private double fromShoulder(double diameter, double length) {
     return Math.max(1.5 * diameter, Math.min(2.5 * diameter, length - 3 * diameter));
   }
 
-  private Fit pegged(JointHold hold) {
+  private Fit pegged(JointKind kind, JointHold hold) {
     double tenon = place.railThickness() / 3;
     double diameter =
         sizes.mm("pegDiameter", sketch.pegDiameter, Math.min(10, tenon * 0.7), "a usual peg");
@@ -57,7 +51,7 @@ final class FitCompletion {
         sizes.mm(
             "pegFromShoulder",
             sketch.pegFromShoulder,
-            fromShoulder(diameter),
+            fromShoulder(diameter, tenonLength(kind, hold)),
             "up to two and a half diameters, with three behind the peg");
     double offset =
         hold.drawbored() ? sketch.drawboreOffset.map(o -> o.mm()).orElse(0.1 * diameter) : 0;

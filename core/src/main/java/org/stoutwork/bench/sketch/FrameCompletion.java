@@ -189,6 +189,7 @@ final class FrameCompletion {
               thickness.mm(),
               Double.POSITIVE_INFINITY,
               false,
+              woods.kind(leg.wood()),
               JointPlace.Usual.GLUED);
       BenchJoint joint = JointCompletion.complete(answers, place, f.joint);
       return new Foot(wood, thickness, depth, length, pad, joint);
@@ -277,6 +278,7 @@ final class FrameCompletion {
                   thickness.mm(),
                   Double.POSITIVE_INFINITY,
                   false,
+                  woods.kind(leg.wood()),
                   JointPlace.Usual.GLUED)
               : new JointPlace(
                   at + ".joint",
@@ -288,6 +290,7 @@ final class FrameCompletion {
                       underside - proud.mm() - centre.mm() - depth.mm() / 2,
                       centre.mm() - depth.mm() / 2 - floor),
                   false,
+                  woods.kind(wood),
                   JointPlace.Usual.GLUED);
       BenchJoint joint = JointCompletion.complete(answers, place, rail.joint);
       Proudness.check(answers, at, seat, proud, place, joint);

@@ -13,6 +13,7 @@ import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.JointFault;
 import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.joint.StatedSpring;
+import org.stoutwork.joint.advice.DowelProportions;
 import org.stoutwork.joint.advice.TenonProportions;
 import org.stoutwork.quantity.Length;
 import org.stoutwork.quantity.RotationalStiffness;
@@ -151,19 +152,28 @@ final class JointCompletion {
   }
 
   private Joint dowelled() {
+    DowelProportions usual =
+        new DowelProportions(
+            place.members(), place.wood().gravity(), place.wood().hardwood(), place.facing());
+    DowelledButt chosen = usual.usual(sketch.dowels);
     double d =
         sizes.mm(
             "dowelDiameter",
             sketch.dowelDiameter,
-            TenonProportions.dowelled(place.members()).dowel().diameter(),
-            "a third of the thinner piece");
-    DowelledButt usual = TenonProportions.dowelled(place.members(), d);
-    int count = sizes.count("dowels", sketch.dowels, usual.count());
-    double spacing = (place.railDepth() - 2 * usual.edge()) / (count - 1);
+            chosen.dowel().diameter(),
+            "sold, up to about a third of the thinner piece, and keeps its distances");
+    DowelledButt placed = usual.of(d, sketch.dowels);
+    int count = sizes.count("dowels", sketch.dowels, placed.count());
     double half =
-        sizes.mm("dowelLength", sketch.dowelLength, 8 * d, "four diameters in each piece") / 2;
-    double inPost = sketch.dowelLength.isPresent() ? half : usual.inPost();
-    return new DowelledButt(usual.dowel(), count, half, inPost, spacing, usual.edge());
+        sizes.mm(
+                "dowelLength",
+                sketch.dowelLength,
+                2 * placed.inPost(),
+                place.facing()
+                    ? "four diameters in each piece, short of the ones that come from behind"
+                    : "four diameters in each piece, or what the leg has room for")
+            / 2;
+    return new DowelledButt(placed.dowel(), count, half, half, placed.spacing(), placed.edge());
   }
 
   private Optional<StatedSpring> stated() {

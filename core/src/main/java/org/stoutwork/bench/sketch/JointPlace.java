@@ -13,6 +13,7 @@ import org.stoutwork.joint.Joint;
  * @param beyond how far the piece it meets runs on from the nearer edge of the piece that ends
  *     here, mm; unlimited where it runs on both ways
  * @param facing whether a piece of another bay comes to the same place from the other side
+ * @param wood of the piece that ends here
  * @param usual the joint that is taken if none is named
  */
 record JointPlace(
@@ -23,6 +24,7 @@ record JointPlace(
     double postThickness,
     double beyond,
     boolean facing,
+    WoodNames.Kind wood,
     Usual usual) {
 
   /** The joints taken where none is named. */

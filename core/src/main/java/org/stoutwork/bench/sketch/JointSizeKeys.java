@@ -45,17 +45,18 @@ final class JointSizeKeys {
 
   /** Parts that follow from one of the maker's sizes. */
   private static final Map<String, String> FOLLOWING =
-      Map.of(
-          "height taken by the screws", "screwFromEdge",
-          "tenon height with the shoulder below", "tenonHeight",
-          "peg spacing", "pegs",
-          "height taken by the pegs", "pegs",
-          "washer diameter", "washerDiameter",
-          "dowel spacing", "dowels",
-          "height taken by the dowels", "dowels",
-          "edge distance of the dowel", "dowelDiameter",
-          "length of dowel in the post", "dowelLength",
-          "length of dowel in the rail", "dowelLength");
+      Map.ofEntries(
+          Map.entry("height taken by the screws", "screwFromEdge"),
+          Map.entry("tenon height with the shoulder below", "tenonHeight"),
+          Map.entry("peg spacing", "pegs"),
+          Map.entry("height taken by the pegs", "pegs"),
+          Map.entry("washer diameter", "washerDiameter"),
+          Map.entry("dowel spacing", "dowels"),
+          Map.entry("height taken by the dowels", "dowels"),
+          Map.entry("edge distance of the dowel", "dowelDiameter"),
+          Map.entry("length of dowel in the post", "dowelLength"),
+          Map.entry("length of dowel in the rail", "dowelLength"),
+          Map.entry("middle of the tenon over the rail's lower edge", "shoulderBelow"));
 
   private JointSizeKeys() {}
 

@@ -14,7 +14,9 @@ import org.stoutwork.bench.Stretcher;
 import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.joint.Bridle;
 import org.stoutwork.joint.HalfLap;
+import org.stoutwork.joint.Housing;
 import org.stoutwork.joint.Joint;
+import org.stoutwork.joint.ScrewedButt;
 import org.stoutwork.joint.TenonHole;
 import org.stoutwork.joint.tenon.Mortises;
 import org.stoutwork.quantity.Length;
@@ -69,7 +71,7 @@ final class LegCuts {
   /** A middle stretcher may not cut the rail in two that it ends in. */
   private void intoRail(int k, Stretcher stretcher) {
     for (EndFrame frame : frames) {
-      Rail rail = Layout.railNear(frame, stretcher.centreAt().mm());
+      Rail rail = Layout.railOf(frame, stretcher);
       double thickness = rail.thickness().mm();
       TenonHole hole = holeOf(stretcher, thickness, rail.length().mm());
       double low = stretcher.endCentreMm() - stretcher.endDepthMm() / 2 + hole.below();
@@ -197,15 +199,28 @@ final class LegCuts {
     return TenonHole.of(stretcher.joint().joint(), members(stretcher, postDepth, postThickness));
   }
 
+  private static boolean screwedFromBehind(Joint joint) {
+    return joint instanceof ScrewedButt
+        || (joint instanceof Housing housing && housing.screws().isPresent());
+  }
+
   /** The tenons of two bays may not stand in one place; laps and bridles let one piece run on. */
   private void endToEnd(int k, Stretcher stretcher) {
     Joint joint = stretcher.joint().joint();
     if (joint instanceof HalfLap || joint instanceof Bridle) {
       return;
     }
-    EndFrame middle = frames.get(1);
     boolean spine = stretcher.line() == StretcherLine.MIDDLE;
-    Rail rail = Layout.railNear(middle, stretcher.centreAt().mm());
+    if (screwedFromBehind(joint)) {
+      answers.fault(
+          "stretchers[%s].joint".formatted(k),
+          "screwed through a middle %s".formatted(spine ? "rail" : "leg"),
+          "a screw into the end of one piece is driven from the far face, and there the piece of"
+              + " the next bay stands in the way: take a tenon, dowels, bed bolts or a glued housing");
+      return;
+    }
+    EndFrame middle = frames.get(1);
+    Rail rail = Layout.railOf(middle, stretcher);
     double room = spine ? rail.thickness().mm() : middle.leg().along().mm();
     double other = spine ? rail.length().mm() : middle.leg().across().mm();
     double depth = holeOf(stretcher, room, other).depth();

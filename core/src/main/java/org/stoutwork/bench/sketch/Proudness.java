@@ -2,6 +2,8 @@ package org.stoutwork.bench.sketch;
 
 import org.stoutwork.bench.BenchJoint;
 import org.stoutwork.bench.Seat;
+import org.stoutwork.joint.LooseWedgeTenon;
+import org.stoutwork.joint.MortiseAndTenon;
 import org.stoutwork.joint.TenonHole;
 import org.stoutwork.quantity.Length;
 
@@ -29,6 +31,17 @@ final class Proudness {
           proud.toString(),
           "at most %s, or the tenon itself stands above the leg: leave more shoulder above the tenon"
               .formatted(Length.ofMm(Math.max(0, room))));
+      return;
+    }
+    double lever = room + hole.height() / 2 - place.railDepth() / 6;
+    boolean pressed =
+        joint.joint() instanceof MortiseAndTenon || joint.joint() instanceof LooseWedgeTenon;
+    if (pressed && !(proud.mm() <= lever)) {
+      answers.fault(
+          key,
+          proud.toString(),
+          "at most %s, or the shoulder above the tenon has no lever to press with: make shoulderBelow smaller"
+              .formatted(Length.ofMm(Math.max(0, lever))));
     }
   }
 }

@@ -3,9 +3,7 @@ package org.stoutwork.bench.sketch;
 import java.util.List;
 import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Layout;
-import org.stoutwork.bench.Rail;
 import org.stoutwork.bench.Stretcher;
-import org.stoutwork.bench.StretcherLine;
 import org.stoutwork.bench.Top;
 import org.stoutwork.quantity.Length;
 
@@ -105,24 +103,7 @@ final class Soundness {
                   .formatted(a.line().words(), Length.ofMm(-clear)));
         }
       }
-      middleMeetsRail(i, a, frames);
-    }
-  }
-
-  private void middleMeetsRail(int i, Stretcher stretcher, List<EndFrame> frames) {
-    if (stretcher.line() != StretcherLine.MIDDLE) {
-      return;
-    }
-    for (EndFrame frame : frames) {
-      Rail rail = Layout.railNear(frame, stretcher.centreAt().mm());
-      double off = Math.abs(rail.centreAt().mm() - stretcher.centreAt().mm());
-      if (off > rail.depth().mm() / 2) {
-        answers.fault(
-            "stretchers[%s]".formatted(i),
-            "a middle stretcher with its middle %s above the floor".formatted(stretcher.centreAt()),
-            "it must meet a rail; the nearest of the %s end frame has its middle at %s"
-                .formatted(frame.name(), rail.centreAt()));
-      }
+      new MiddleInRail(answers).check(i, a, frames);
     }
   }
 }

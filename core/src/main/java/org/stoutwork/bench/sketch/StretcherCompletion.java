@@ -104,13 +104,15 @@ final class StretcherCompletion {
     Optional<EndExtension> extension = extension(key, s, depth);
     LayerHold hold = s.hold.orElseGet(LayerHold.Loose::new);
     double endDepth = extension.map(e -> e.depth().mm()).orElse(depth.mm());
-    JointPlace place = place(key, line, endDepth, thickness.mm(), centre.mm());
+    double lower = extension.filter(e -> e.edge() == GluedEdge.BELOW).isPresent() ? -1 : 1;
+    double endCentre = centre.mm() + lower * (endDepth - depth.mm()) / 2;
+    String wood = woods.ofSolid(key + ".wood", s.wood);
+    JointPlace place = place(key, line, endDepth, thickness.mm(), endCentre, woods.kind(wood));
     BenchJoint joint = JointCompletion.complete(answers, place, s.joint);
     String name = s.name.orElseGet(() -> free(nameOf(line, centre.mm()), taken));
     if (taken.contains(name)) {
       answers.fault(key + ".name", name, "a name that no other stretcher on this line has");
     }
-    String wood = woods.ofSolid(key + ".wood", s.wood);
     Stretcher made =
         new Stretcher(name, line, wood, thickness, depth, centre, extension, hold, joint);
     requireRoomForEnds(key, made, floor);
@@ -189,7 +191,12 @@ final class StretcherCompletion {
   }
 
   private JointPlace place(
-      String key, StretcherLine line, double depth, double thickness, double centre) {
+      String key,
+      StretcherLine line,
+      double depth,
+      double thickness,
+      double centre,
+      WoodNames.Kind wood) {
     if (line != StretcherLine.MIDDLE) {
       Leg leg = frame.leg();
       return new JointPlace(
@@ -200,6 +207,7 @@ final class StretcherCompletion {
           leg.across().mm(),
           Math.min(legTop() - centre - depth / 2, centre - depth / 2 - Layout.legBottom(frame)),
           bays > 1,
+          wood,
           JointPlace.Usual.BOLTED);
     }
     Rail rail = Layout.railNear(frame, centre);
@@ -211,6 +219,7 @@ final class StretcherCompletion {
         rail.length().mm(),
         Double.POSITIVE_INFINITY,
         bays > 1,
+        wood,
         JointPlace.Usual.GLUED);
   }
 

@@ -5,6 +5,7 @@ import org.stoutwork.joint.Fit;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.MortiseAndTenon;
 import org.stoutwork.joint.advice.TenonProportions;
+import org.stoutwork.quantity.Length;
 
 /** Completes tenons and what is made like them, by the proportions of the trade. */
 final class TenonCompletion {
@@ -47,26 +48,39 @@ final class TenonCompletion {
         fit);
   }
 
+  /**
+   * A length that is taken where none is given.
+   *
+   * @param mm from the shoulder
+   * @param reason in words
+   */
+  private record UsualLength(double mm, String reason) {}
+
   private double length(JointKind kind, boolean through) {
-    if (through) {
-      return sizes.mm(
-          "tenonLength", sketch.tenonLength, place.postDepth(), "through the whole post");
-    }
-    return kind == JointKind.STUB_TENON
-        ? sizes.mm(
-            "tenonLength",
-            sketch.tenonLength,
-            Math.max(SHORTEST_STUB, place.postDepth() / 4),
-            "a stub: a quarter of the leg")
-        : blind();
+    UsualLength taken = usualLength(kind, through);
+    return sizes.mm("tenonLength", sketch.tenonLength, taken.mm(), taken.reason());
   }
 
-  private double blind() {
+  /** The length that the tenon has or will be given, mm. */
+  double lengthToBe(JointKind kind, boolean through) {
+    return sketch
+        .tenonLength
+        .map(Length::mm)
+        .orElseGet(() -> (double) Math.round(usualLength(kind, through).mm()));
+  }
+
+  private UsualLength usualLength(JointKind kind, boolean through) {
+    if (through) {
+      return new UsualLength(place.postDepth(), "through the whole post");
+    }
+    if (kind == JointKind.STUB_TENON) {
+      return new UsualLength(
+          Math.max(SHORTEST_STUB, place.postDepth() / 4), "a stub: a quarter of the leg");
+    }
     double half = Math.floor(place.postDepth() * FACING);
     return place.facing() && half < usual.length()
-        ? sizes.mm(
-            "tenonLength", sketch.tenonLength, half, "short of the one that comes from behind")
-        : sizes.mm("tenonLength", sketch.tenonLength, usual.length(), "seven tenths of the leg");
+        ? new UsualLength(half, "short of the one that comes from behind")
+        : new UsualLength(usual.length(), "seven tenths of the leg");
   }
 
   double height(double byDefault) {

@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.stoutwork.bench.Timber;
+import org.stoutwork.wood.ClassProperty;
+import org.stoutwork.wood.ClearProperty;
+import org.stoutwork.wood.Property;
 import org.stoutwork.wood.SheetGood;
 import org.stoutwork.wood.Species;
 import org.stoutwork.wood.StrengthClass;
@@ -22,6 +25,9 @@ final class WoodNames {
 
   private static final int NEAREST = 3;
   private static final int CANDIDATES = 8;
+
+  /** Density of a strength class over its specific gravity, kg/m³. */
+  private static final double OVENDRY_OF_CLASS = 1000;
 
   private final Answers answers;
   private final WoodCatalogue catalogue;
@@ -66,6 +72,30 @@ final class WoodNames {
       return "";
     }
     return resolve(own.isPresent() ? key : "wood", asked.get());
+  }
+
+  /**
+   * What the places of dowels ask of a wood.
+   *
+   * @param gravity specific gravity; 0 where it is not known, for which they ask most
+   * @param hardwood whether it is one
+   */
+  record Kind(double gravity, boolean hardwood) {}
+
+  /** Gravity and group of a wood that was found before. */
+  Kind kind(String found) {
+    Timber timber = timbers.get(found);
+    if (timber != null && timber.wood() instanceof Species species) {
+      return new Kind(
+          species.clear().dry(ClearProperty.SPECIFIC_GRAVITY).map(Property::value).orElse(0.0),
+          species.group() == WoodGroup.HARDWOOD);
+    }
+    if (timber != null && timber.wood() instanceof StrengthClass timberClass) {
+      return new Kind(
+          timberClass.value(ClassProperty.DENSITY_MEAN).value() / OVENDRY_OF_CLASS,
+          timberClass.group() == WoodGroup.HARDWOOD);
+    }
+    return new Kind(0, false);
   }
 
   /** The same for a part that is jointed, which no sheet can be. */

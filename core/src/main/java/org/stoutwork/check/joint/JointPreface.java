@@ -56,12 +56,16 @@ record JointPreface(Inquiry inquiry, String rail, String post, DurationClass dur
   private Map<String, String> woods() {
     Map<String, String> out = new LinkedHashMap<>();
     if (rail.equals(post)) {
-      out.put(rail, "of " + rail);
+      out.put(rail, "of " + name(rail));
     } else {
-      out.put(rail, "of the rail, " + rail);
-      out.put(post, "of the post, " + post);
+      out.put(rail, "of the rail, " + name(rail));
+      out.put(post, "of the post, " + name(post));
     }
     return out;
+  }
+
+  private String name(String wood) {
+    return inquiry.bench().timbers().get(wood).wood().names().get(0);
   }
 
   private static List<Double> used(Working working) {

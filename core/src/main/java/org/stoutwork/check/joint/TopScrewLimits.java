@@ -119,7 +119,12 @@ final class TopScrewLimits {
 
   /** Grain of the rail runs across the bench, along the row; that of the top as its layer says. */
   private List<JointLimit> limits(Held held, RowForces.Tight tight, ScrewHole hole, double at) {
-    Screwing screwing = screwing(held, hole);
+    Held ofOne =
+        new Held(
+            held.pull() / row.count(),
+            held.lengthways() / tight.across(),
+            held.sideways() / tight.along());
+    Screwing screwing = screwing(ofOne, hole);
     Rail rail = frame.topRail();
     double next = row.count() == 1 ? NONE : row.pitch();
     double further = Math.min(at - row.foremost(), row.place(row.count() - 1) - at);
@@ -157,8 +162,13 @@ final class TopScrewLimits {
         screwing, strength.family(), forces, List.of(inRail), List.of(inTop), true);
   }
 
-  /** A screw up through the whole depth of its rail. */
-  private Screwing screwing(Held held, ScrewHole hole) {
+  /**
+   * A screw up through the whole depth of its rail.
+   *
+   * @param ofOne its own share, which gives the direction of its shear: that along the bench may be
+   *     shared by more screws than that across it
+   */
+  private Screwing screwing(Held ofOne, ScrewHole hole) {
     double d = d();
     double through = frame.topRail().depth().mm();
     double thread = fixing.threadLength().mm();
@@ -168,7 +178,7 @@ final class TopScrewLimits {
         fixing.screw() == FixingScrew.COACH_SCREW
             ? CoachScrew.plain(d, length, thread, washer)
             : WoodScrew.plain(d, length, thread + d, washer);
-    double toTheBench = Math.toDegrees(Math.atan2(held.sideways(), held.lengthways()));
+    double toTheBench = Math.toDegrees(Math.atan2(ofOne.sideways(), ofOne.lengthways()));
     double inRail = 90 - toTheBench;
     return new Screwing(
         screw,

@@ -9,7 +9,6 @@ import org.stoutwork.fastener.PegWood;
 import org.stoutwork.fastener.Washer;
 import org.stoutwork.joint.BoltedTenon;
 import org.stoutwork.joint.Bridle;
-import org.stoutwork.joint.DowelledButt;
 import org.stoutwork.joint.Fit;
 import org.stoutwork.joint.Joint;
 import org.stoutwork.joint.LooseWedgeTenon;
@@ -180,32 +179,5 @@ public record TenonProportions(
         Math.max(12, thickness),
         0.4 * thickness,
         LOOSE_SLOPE);
-  }
-
-  /** Glued dowels a third of the thinner piece thick, three diameters apart or more. */
-  public static DowelledButt dowelled(Joint.Members members) {
-    double b = Math.min(members.railThickness(), members.postThickness());
-    double d = Math.max(1, Math.floor(Math.min(b / 3, members.railDepth() / 6)));
-    return dowelled(members, d);
-  }
-
-  /** The usual number of dowels of one diameter, their places and depths. */
-  public static DowelledButt dowelled(Joint.Members members, double diameter) {
-    double edge = dowelEdge(members, diameter);
-    double between = members.railDepth() - 2 * edge;
-    int count = (int) Math.max(2, Math.min(8, Math.floor(between / (3 * diameter)) + 1));
-    return new DowelledButt(
-        new Peg(diameter, BEECH),
-        count,
-        4 * diameter,
-        Math.min(4 * diameter, members.postDepth() - 5),
-        between / (count - 1),
-        edge);
-  }
-
-  /** Two and a half diameters from the edge, and not less than a fifth of the depth. */
-  private static double dowelEdge(Joint.Members members, double diameter) {
-    double depth = members.railDepth();
-    return Math.min(Math.max(2.5 * diameter, 0.2 * depth), 0.35 * depth);
   }
 }

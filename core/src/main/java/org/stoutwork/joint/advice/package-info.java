@@ -4,7 +4,7 @@
  *
  * <p>Start at {@link org.stoutwork.joint.advice.Advice}. Nothing here is a verdict: what makers do
  * is not a limit. Uses {@code quantity}, {@code source}, {@code working}, {@code fastener}, {@code
- * joint}, {@code joint.setting}, {@code joint.bolted}, {@code joint.tenon} and {@code
- * joint.stiffness}.
+ * fastener.placing}, {@code joint}, {@code joint.setting}, {@code joint.bolted}, {@code
+ * joint.tenon} and {@code joint.stiffness}.
  */
 package org.stoutwork.joint.advice;

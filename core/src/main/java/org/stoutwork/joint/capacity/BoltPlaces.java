@@ -58,7 +58,7 @@ record BoltPlaces(BoltedTenon joint, Case with) {
         .rule(
             "washer from the edges of the post",
             "washer",
-            Math.min(with.members().postThickness() / 2, toEnd()),
+            Math.min(with.members().postThickness() / 2, Math.min(toEnd(), toEdge())),
             outer / 2,
             Unit.MM,
             Source.derived("geometry: all of the washer that is counted lies on wood"));
@@ -86,6 +86,17 @@ record BoltPlaces(BoltedTenon joint, Case with) {
       double below = with.setting().postBelow() - joint.shoulderBelow() + bolt;
       nearest = Math.min(nearest, Math.min(end - bolt, below));
     }
+    return Math.max(0, nearest);
+  }
+
+  /** From the nearer bolt to an edge of a post that lies across, mm. */
+  private double toEdge() {
+    double depth = with.members().railDepth();
+    double nearest =
+        joint.boltHeights(with.members()).stream()
+            .mapToDouble(bolt -> with.setting().edges().from(bolt, depth))
+            .min()
+            .orElseThrow();
     return Math.max(0, nearest);
   }
 

@@ -19,6 +19,7 @@ import org.stoutwork.joint.Joint;
  * @param proud how far the rail's upper edge stands above the end of the post, mm
  * @param rod whether a like rail meets the post from its other face, so that bolts on their common
  *     axis are rods from nut to nut
+ * @param edges of a post that lies across
  */
 public record JointSetting(
     Joint.Members members,
@@ -32,7 +33,8 @@ public record JointSetting(
     double angle,
     List<CrossBore> crossed,
     double proud,
-    boolean rod) {
+    boolean rod,
+    PostEdges edges) {
 
   /** A joint that no bolt of another joint crosses, its rail not proud of the post. */
   public JointSetting(
@@ -46,8 +48,19 @@ public record JointSetting(
       double postBelow,
       double angle) {
     this(
-        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, List.of(), 0,
-        false);
+        members,
+        postFace,
+        railDepth,
+        rail,
+        post,
+        glue,
+        postAbove,
+        postBelow,
+        angle,
+        List.of(),
+        0,
+        false,
+        PostEdges.NONE);
   }
 
   /** Checks distance and angle. */
@@ -70,9 +83,7 @@ public record JointSetting(
 
   /** The same with the rail's upper edge so much above the end of the post. */
   public JointSetting leftProud(double mm) {
-    return new JointSetting(
-        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, crossed, mm,
-        rod);
+    return with(crossed, mm, rod, edges);
   }
 
   /** Whether the mortise is open at the post's upper end: no wood is left above it. */
@@ -82,13 +93,21 @@ public record JointSetting(
 
   /** The same with bolts of other joints through the post. */
   public JointSetting crossedBy(List<CrossBore> bores) {
-    return new JointSetting(
-        members, postFace, railDepth, rail, post, glue, postAbove, postBelow, angle, bores, proud,
-        rod);
+    return with(bores, proud, rod, edges);
   }
 
   /** The same with a like rail on the other face of the post. */
   public JointSetting withRod(boolean likeRailOpposite) {
+    return with(crossed, proud, likeRailOpposite, edges);
+  }
+
+  /** The same with a post that lies across. */
+  public JointSetting onPostWith(PostEdges ofPost) {
+    return with(crossed, proud, rod, ofPost);
+  }
+
+  private JointSetting with(
+      List<CrossBore> bores, double railProud, boolean likeRailOpposite, PostEdges ofPost) {
     return new JointSetting(
         members,
         postFace,
@@ -99,9 +118,10 @@ public record JointSetting(
         postAbove,
         postBelow,
         angle,
-        crossed,
-        proud,
-        likeRailOpposite);
+        bores,
+        railProud,
+        likeRailOpposite,
+        ofPost);
   }
 
   /** A square joint in the length of a post, in PVA, rings unknown. */

@@ -59,6 +59,27 @@ class BenchFaultsTest {
   }
 
   @Test
+  void a_tenon_too_near_to_an_edge_for_its_shoulder_is_refused_however_it_is_held() {
+    // A sixth of 104 is 17.33, five sixths are 86.67.
+    for (JointHold hold : List.of(JointHold.GLUED, JointHold.PEGGED, JointHold.DRAWBORED)) {
+      assertEquals(
+          List.of(
+              "endFrames[0].topRail.joint.shoulderBelow is such that the middle of the tenon over"
+                  + " the rail's lower edge would be 15.5 mm; at least 17.33 mm, a sixth of the"
+                  + " rail's depth, or the shoulder below has no lever to press with: make"
+                  + " tenonHeight or shoulderBelow larger."),
+          withTopRailJoint(j -> j.hold(hold).tenonHeight(mm(31)).shoulderBelow(mm(0))));
+    }
+    assertEquals(
+        List.of(
+            "endFrames[0].topRail.joint.shoulderBelow is such that the middle of the tenon over"
+                + " the rail's lower edge would be 87.5 mm; at most 86.67 mm, five sixths of the"
+                + " rail's depth, or the shoulder above has no lever to press with: make"
+                + " shoulderBelow smaller."),
+        withTopRailJoint(j -> j.tenonHeight(mm(31)).shoulderBelow(mm(72))));
+  }
+
+  @Test
   void a_default_that_does_not_fit_is_called_a_default() {
     assertEquals(
         List.of(
@@ -289,7 +310,7 @@ class BenchFaultsTest {
     sketch.stretcher(
         s ->
             s.line(StretcherLine.MIDDLE)
-                .depth(Length.ofMm(101))
+                .depth(Length.ofMm(85))
                 .centreAt(Length.ofMm(154))
                 .joint(j -> j.kind(JointKind.BRIDLE)));
     assertTrue(

@@ -49,7 +49,16 @@ class LapScrewsTest {
   }
 
   private static JointPlace place(double depth, double thick, double width, double beyond) {
-    return new JointPlace("lap", depth, thick, width, thick, beyond, false, JointPlace.Usual.GLUED);
+    return new JointPlace(
+        "lap",
+        depth,
+        thick,
+        width,
+        thick,
+        beyond,
+        false,
+        new WoodNames.Kind(0.51, true),
+        JointPlace.Usual.GLUED);
   }
 
   private static List<JointLimit> limits(JointPlace place, HalfLap lap, StrengthFamily family) {

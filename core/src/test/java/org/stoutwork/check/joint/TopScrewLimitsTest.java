@@ -38,12 +38,20 @@ class TopScrewLimitsTest {
 
   private static JointLimit limit(
       StrengthFamily family, String failure, Consumer<FixingSketch> words) {
+    return limit(HELD, family, failure, words);
+  }
+
+  private static JointLimit limit(
+      TopScrewLimits.Held held,
+      StrengthFamily family,
+      String failure,
+      Consumer<FixingSketch> words) {
     Bench bench =
         Benches.complete(
             Benches.ordinary().top(t -> t.fixing(f -> words.accept(f.screwDiameter(mm(6))))));
     JointStrength strength = new JointStrength(RAIL, TOP, family, false);
     return new TopScrewLimits(bench, bench.endFrames().get(1), strength)
-        .of(HELD).stream().filter(l -> l.failure().equals(failure)).findFirst().orElseThrow();
+        .of(held).stream().filter(l -> l.failure().equals(failure)).findFirst().orElseThrow();
   }
 
   private static double shear(Consumer<FixingSketch> words) {
@@ -90,6 +98,16 @@ class TopScrewLimitsTest {
     assertEquals(42, middle.demand(), 1e-9);
     assertEquals(pitch / 2, front.capacity(), 1e-9);
     assertTrue(front.demand() > 47, front.toString());
+  }
+
+  @Test
+  void the_direction_of_the_shear_is_that_of_one_screw() {
+    // The foremost takes all of the 2100 N along the rail and a third of the 2700 N across it, and
+    // is used in full: the whole of the loaded distance is asked.
+    TopScrewLimits.Held held = new TopScrewLimits.Held(1100, 2700, 2100);
+    JointLimit end = limit(held, EC5, END, f -> f.slotLength(mm(13)).heldAt(TopHeld.FRONT));
+    double cos = 2100 / Math.hypot(2100, 2700 / 3.0);
+    assertEquals((7 + 5 * cos) * 6, end.demand(), 1e-9);
   }
 
   @Test

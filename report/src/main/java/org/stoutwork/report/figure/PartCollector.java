@@ -159,7 +159,7 @@ final class PartCollector {
 
   private double shoulder(EndFrame frame, Stretcher s) {
     return s.line() == StretcherLine.MIDDLE
-        ? Layout.railNear(frame, s.centreAt().mm()).thickness().mm() / 2
+        ? Layout.railOf(frame, s).thickness().mm() / 2
         : frame.leg().along().mm() / 2;
   }
 

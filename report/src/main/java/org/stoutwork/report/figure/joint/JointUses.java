@@ -110,7 +110,7 @@ public final class JointUses {
   }
 
   private static Place crossing(EndFrame frame, Stretcher s) {
-    Rail rail = Layout.railNear(frame, s.centreAt().mm());
+    Rail rail = Layout.railOf(frame, s);
     Joint.Members members =
         new Joint.Members(
             s.endDepthMm(), s.thickness().mm(), rail.thickness().mm(), rail.length().mm());

@@ -1,0 +1,33 @@
+package org.stoutwork.joint;
+
+/**
+ * Where the middle of a tenon may lie in the depth of its rail. The shoulder presses over a third
+ * of the depth from an edge of the rail, and turns the joint about the tenon with the lever from
+ * there to the tenon's middle. A tenon of which the middle lies within that third has a lever of
+ * next to nothing, or of less.
+ */
+final class TenonMiddle {
+
+  /** Part of the rail's depth kept from either edge, half of what is pressed; project default. */
+  private static final double SHARE = 1.0 / 6;
+
+  private TenonMiddle() {}
+
+  /** Refuses a tenon whose middle is too near to the lower or the upper edge of its rail. */
+  static void require(double height, double shoulderBelow, Joint.Members members) {
+    double depth = members.railDepth();
+    double middle = shoulderBelow + height / 2;
+    JointFault.requireAtLeast(
+        "middle of the tenon over the rail's lower edge",
+        middle,
+        SHARE * depth,
+        "a sixth of the rail's depth, or the shoulder below has no lever to press with: make"
+            + " tenonHeight or shoulderBelow larger");
+    JointFault.requireAtMost(
+        "middle of the tenon over the rail's lower edge",
+        middle,
+        depth - SHARE * depth,
+        "five sixths of the rail's depth, or the shoulder above has no lever to press with: make"
+            + " shoulderBelow smaller");
+  }
+}
