@@ -3,13 +3,15 @@ package org.stoutwork.joint;
 /**
  * Where the middle of a tenon may lie in the depth of its rail. The shoulder presses over a third
  * of the depth from an edge of the rail, and turns the joint about the tenon with the lever from
- * there to the tenon's middle. A tenon of which the middle lies within that third has a lever of
- * next to nothing, or of less.
+ * there to the tenon's middle. A tenon whose middle is no farther from that edge than the
+ * pressure's has a lever of next to nothing, or of less.
  */
 final class TenonMiddle {
 
-  /** Part of the rail's depth kept from either edge, half of what is pressed; project default. */
-  private static final double SHARE = 1.0 / 6;
+  /**
+   * Part of the rail's depth kept from either edge, over the ninth without lever; project default.
+   */
+  private static final double SHARE = 1.0 / 8;
 
   private TenonMiddle() {}
 
@@ -21,13 +23,13 @@ final class TenonMiddle {
         "middle of the tenon over the rail's lower edge",
         middle,
         SHARE * depth,
-        "a sixth of the rail's depth, or the shoulder below has no lever to press with: make"
+        "an eighth of the rail's depth, or the shoulder below has no lever to press with: make"
             + " tenonHeight or shoulderBelow larger");
     JointFault.requireAtMost(
         "middle of the tenon over the rail's lower edge",
         middle,
         depth - SHARE * depth,
-        "five sixths of the rail's depth, or the shoulder above has no lever to press with: make"
+        "seven eighths of the rail's depth, or the shoulder above has no lever to press with: make"
             + " shoulderBelow smaller");
   }
 }

@@ -33,7 +33,7 @@ final class Proudness {
               .formatted(Length.ofMm(Math.max(0, room))));
       return;
     }
-    double lever = room + hole.height() / 2 - place.railDepth() / 6;
+    double lever = room + hole.height() / 2 - place.railDepth() / 8;
     boolean pressed =
         joint.joint() instanceof MortiseAndTenon || joint.joint() instanceof LooseWedgeTenon;
     if (pressed && !(proud.mm() <= lever)) {

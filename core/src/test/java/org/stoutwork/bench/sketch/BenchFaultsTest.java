@@ -60,23 +60,23 @@ class BenchFaultsTest {
 
   @Test
   void a_tenon_too_near_to_an_edge_for_its_shoulder_is_refused_however_it_is_held() {
-    // A sixth of 104 is 17.33, five sixths are 86.67.
+    // An eighth of 104 is 13, seven eighths are 91.
     for (JointHold hold : List.of(JointHold.GLUED, JointHold.PEGGED, JointHold.DRAWBORED)) {
       assertEquals(
           List.of(
               "endFrames[0].topRail.joint.shoulderBelow is such that the middle of the tenon over"
-                  + " the rail's lower edge would be 15.5 mm; at least 17.33 mm, a sixth of the"
+                  + " the rail's lower edge would be 11.5 mm; at least 13 mm, an eighth of the"
                   + " rail's depth, or the shoulder below has no lever to press with: make"
                   + " tenonHeight or shoulderBelow larger."),
-          withTopRailJoint(j -> j.hold(hold).tenonHeight(mm(31)).shoulderBelow(mm(0))));
+          withTopRailJoint(j -> j.hold(hold).tenonHeight(mm(23)).shoulderBelow(mm(0))));
     }
     assertEquals(
         List.of(
             "endFrames[0].topRail.joint.shoulderBelow is such that the middle of the tenon over"
-                + " the rail's lower edge would be 87.5 mm; at most 86.67 mm, five sixths of the"
+                + " the rail's lower edge would be 91.5 mm; at most 91 mm, seven eighths of the"
                 + " rail's depth, or the shoulder above has no lever to press with: make"
                 + " shoulderBelow smaller."),
-        withTopRailJoint(j -> j.tenonHeight(mm(31)).shoulderBelow(mm(72))));
+        withTopRailJoint(j -> j.tenonHeight(mm(23)).shoulderBelow(mm(80))));
   }
 
   @Test
