@@ -132,6 +132,7 @@ public record BoltedTenon(
         height + shoulderBelow,
         members.railDepth(),
         "the depth of the rail");
+    TenonMiddle.requireShoulder(thickness, height, shoulderBelow, members);
     JointFault.requireAtMost(
         "tenon length", length, members.postDepth() - 1, "or the mortise comes out at the back");
     JointFault.requireAtMost(

@@ -61,6 +61,7 @@ public record LooseWedgeTenon(
         members.railDepth(),
         "the depth of the rail");
     TenonMiddle.require(height, shoulderBelow, members);
+    TenonMiddle.requireShoulder(thickness, height, shoulderBelow, members);
   }
 
   @Override

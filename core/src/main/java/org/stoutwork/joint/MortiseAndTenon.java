@@ -128,6 +128,7 @@ public record MortiseAndTenon(
         members.railDepth(),
         "the depth of the rail");
     TenonMiddle.require(height, shoulderBelow, members);
+    TenonMiddle.requireShoulder(mortiseWidth(), height, shoulderBelow, members);
     haunch.ifPresent(
         h ->
             JointFault.requireAtMost(

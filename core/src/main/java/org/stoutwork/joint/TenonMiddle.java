@@ -13,7 +13,28 @@ final class TenonMiddle {
    */
   private static final double SHARE = 1.0 / 8;
 
+  /** A shoulder narrower than this bears nothing, mm; project default. */
+  private static final double LEAST = 0.5;
+
   private TenonMiddle() {}
+
+  /**
+   * Refuses a tenon that leaves no shoulder to press on one edge of its rail: none beyond it, and
+   * none beside it.
+   *
+   * @param width of the tenon, or of all tenons with what is between them, mm
+   */
+  static void requireShoulder(
+      double width, double height, double shoulderBelow, Joint.Members members) {
+    double above = members.railDepth() - shoulderBelow - height;
+    if (Math.min(shoulderBelow, above) < LEAST) {
+      JointFault.requireAtMost(
+          "tenon thickness",
+          width,
+          members.railThickness() - 2 * LEAST,
+          "the thickness of the rail less its shoulders, for the tenon reaches an edge of the rail");
+    }
+  }
 
   /** Refuses a tenon whose middle is too near to the lower or the upper edge of its rail. */
   static void require(double height, double shoulderBelow, Joint.Members members) {

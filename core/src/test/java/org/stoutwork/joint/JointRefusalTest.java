@@ -164,4 +164,16 @@ class JointRefusalTest {
           .forEach(limit -> assertTrue(limit.demand() >= 0, limit.failure()));
     }
   }
+
+  /** As high and as thick as its rail: nothing stops it at the post. */
+  @Test
+  void a_tenon_that_leaves_no_shoulder_is_refused_by_its_thickness() {
+    Joint.Members members = new Joint.Members(130, 20, 90, 60);
+    MortiseAndTenon bare =
+        new MortiseAndTenon(130, 20, 45, 0, 0, 1, false, Optional.empty(), new Fit.Glued());
+    JointFault fault = assertThrows(JointFault.class, () -> bare.requireFits(members));
+    assertTrue(fault.getMessage().contains("tenon thickness"), fault.getMessage());
+    new MortiseAndTenon(130, 18, 45, 0, 0, 1, false, Optional.empty(), new Fit.Glued())
+        .requireFits(members);
+  }
 }
