@@ -96,6 +96,11 @@ public final class Inquiry {
     return places;
   }
 
+  /** A wood of the bench as a maker calls it. */
+  public String nameOf(String wood) {
+    return bench.timbers().get(wood).wood().names().get(0);
+  }
+
   /** The bench. */
   public Bench bench() {
     return bench;

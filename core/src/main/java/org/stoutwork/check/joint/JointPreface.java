@@ -56,16 +56,12 @@ record JointPreface(Inquiry inquiry, String rail, String post, DurationClass dur
   private Map<String, String> woods() {
     Map<String, String> out = new LinkedHashMap<>();
     if (rail.equals(post)) {
-      out.put(rail, "of " + name(rail));
+      out.put(rail, "of " + inquiry.nameOf(rail));
     } else {
-      out.put(rail, "of the rail, " + name(rail));
-      out.put(post, "of the post, " + name(post));
+      out.put(rail, "of the rail, " + inquiry.nameOf(rail));
+      out.put(post, "of the post, " + inquiry.nameOf(post));
     }
     return out;
-  }
-
-  private String name(String wood) {
-    return inquiry.bench().timbers().get(wood).wood().names().get(0);
   }
 
   private static List<Double> used(Working working) {

@@ -87,13 +87,9 @@ public final class ViseEdges {
             covered(inquiry.bench().top(), vise),
             inquiry.bench().top().thicknessMm());
     return finding
-        .on(vise.name(), vise.edge().words() + " edge of the top, " + name(inquiry, soft))
+        .on(vise.name(), vise.edge().words() + " edge of the top, " + inquiry.nameOf(soft.wood()))
         .under("the vise screwed tight", factors.words())
         .judge(pressure, strength, Unit.MPA, pad);
-  }
-
-  private static String name(Inquiry inquiry, TopLayer layer) {
-    return inquiry.bench().timbers().get(layer.wood()).wood().names().get(0);
   }
 
   /** How much of the jaw lies on the edge, mm; above 0, for its middle does. */

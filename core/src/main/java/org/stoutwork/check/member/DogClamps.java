@@ -6,7 +6,6 @@ import org.stoutwork.action.Factors;
 import org.stoutwork.assembly.FrameTimber;
 import org.stoutwork.bench.BasisChoice;
 import org.stoutwork.bench.DogHoles;
-import org.stoutwork.bench.EndFrame;
 import org.stoutwork.bench.Grain;
 import org.stoutwork.bench.Layout;
 import org.stoutwork.bench.Top;
@@ -21,7 +20,6 @@ import org.stoutwork.result.Topic;
 import org.stoutwork.source.Source;
 import org.stoutwork.wood.design.DesignQuantity;
 import org.stoutwork.wood.time.DurationClass;
-import org.stoutwork.working.Formula;
 import org.stoutwork.working.Pad;
 import org.stoutwork.working.RecordingPad;
 
@@ -39,90 +37,6 @@ public final class DogClamps {
 
   /** Something is left of every piece, mm, so that a stress can be worked out. */
   private static final double LEAST = 0.1;
-
-  private static final Source STATICS = Source.derived("statics");
-
-  private static final Formula WALL =
-      Formula.define("σ_c")
-          .meaning("greatest pressure on the wall of the hole, at its mouth")
-          .unit(Unit.MPA)
-          .where("γ", "factor of the pressing force", Unit.ONE)
-          .where("F", "what presses the work between dogs", Unit.N)
-          .where("d", "width of a dog", Unit.MM)
-          .where("t", "thickness of the top", Unit.MM)
-          .where("a", "height above the top at which the work presses", Unit.MM)
-          .as("γ*F/(d*t)*(4 + 6*a/t)")
-          .source(Source.derived("statics of a stiff dog, pressure straight over its depth"));
-
-  private static final Formula TEAR =
-      Formula.define("τ")
-          .meaning("shear beside the wood behind the hole")
-          .unit(Unit.MPA)
-          .where("γ", "factor of the pressing force", Unit.ONE)
-          .where("F", "what presses the work between dogs", Unit.N)
-          .where("e", "wood behind the hole, to the next or to the end of the boards", Unit.MM)
-          .where("t", "thickness of the top", Unit.MM)
-          .where("k_{cr}", "part of the thickness without checks", Unit.ONE)
-          .as("γ*F/(e*t*k_{cr})")
-          .source(
-              Source.derived(
-                  "statics of two planes, stress twice its mean at the hole and falling to the end"));
-
-  private static final Formula STRIP =
-      Formula.define("b")
-          .meaning("width of top that takes it, less the hole")
-          .unit(Unit.MM)
-          .where("y", "row from the nearer edge of the top", Unit.MM)
-          .where("d", "width of all holes side by side in it", Unit.MM)
-          .as("2*y - d")
-          .source(Source.projectDefault("no more than lies evenly about the row"));
-
-  private static final Formula PULLED =
-      Formula.define("σ_t")
-          .meaning("tension along the bench between the dogs, which the work pushes apart")
-          .unit(Unit.MPA)
-          .where("γ", "factor of the pressing force", Unit.ONE)
-          .where("F", "what presses the work between dogs", Unit.N)
-          .where("b", "width that takes it", Unit.MM)
-          .where("t", "thickness of the top", Unit.MM)
-          .as("γ*F/(b*t)")
-          .source(STATICS);
-
-  private static final Formula BEND =
-      Formula.define("σ_m")
-          .meaning("bending up between the dogs, for the work presses above the middle of the top")
-          .unit(Unit.MPA)
-          .where("γ", "factor of the pressing force", Unit.ONE)
-          .where("F", "what presses the work between dogs", Unit.N)
-          .where("a", "height above the top at which the work presses", Unit.MM)
-          .where("t", "thickness of the top", Unit.MM)
-          .where("b", "width that takes it", Unit.MM)
-          .where("k", "stress in the layer over that of a solid top", Unit.ONE)
-          .as("6*k*γ*F*(t/2 + a)/(b*t^2)")
-          .source(STATICS);
-
-  private static final Formula SUM =
-      Formula.define("u_1")
-          .meaning("utilisation by both stresses together")
-          .where("σ_t", "tension along the bench", Unit.MPA)
-          .where("f_t", "tension strength", Unit.MPA)
-          .where("σ_m", "bending up", Unit.MPA)
-          .where("f_m", "bending strength", Unit.MPA)
-          .as("σ_t/f_t + σ_m/f_m")
-          .source(Source.derived("stresses in one direction add up"));
-
-  private static final Formula BOW =
-      Formula.define("w")
-          .meaning("by how much the whole top bows up between the outermost holes")
-          .unit(Unit.MM)
-          .where("F", "what presses the work between dogs", Unit.N)
-          .where("a", "height above the top at which the work presses", Unit.MM)
-          .where("t", "thickness of the top", Unit.MM)
-          .where("L", "between the outermost holes, at most the longest bay", Unit.MM)
-          .where("E", "mean modulus along the bench", Unit.MPA)
-          .where("B", "width of the top", Unit.MM)
-          .as("12*F*(t/2 + a)*L^2/(8*E*B*t^3)")
-          .source(Source.derived("beam under an even moment"));
 
   private final Inquiry inquiry;
   private final Top top;
@@ -160,60 +74,15 @@ public final class DogClamps {
     double above = above(pad);
     double pressure =
         pad.take(
-            WALL,
+            DogFormulas.WALL,
             factors.leading(),
             row.clampForce().newtons(),
             row.size().mm(),
             top.thicknessMm(),
             above);
-    return finding(key, title, part, "the mouth of a hole, " + name(soft.wood()))
-        .note(blocked(row))
+    return finding(key, title, part, "the mouth of a hole, " + inquiry.nameOf(soft.wood()))
+        .note(new HolesOver(inquiry.bench()).words(row))
         .judge(pressure, strength, Unit.MPA, pad);
-  }
-
-  /** Says how many holes stand over legs, top rails or stretchers, where no dog goes through. */
-  private String blocked(DogHoles row) {
-    int count = 0;
-    for (int i = 0; i < row.count(); i++) {
-      double x = row.atMm(i);
-      if (overStretcher(row, x)
-          || inquiry.bench().endFrames().stream().anyMatch(frame -> over(row, x, frame))) {
-        count++;
-      }
-    }
-    return count == 0
-        ? ""
-        : "%s of %s holes stand over a leg, a top rail or a stretcher: a dog goes no deeper there than the top."
-            .formatted(count, row.count());
-  }
-
-  private boolean overStretcher(DogHoles row, double x) {
-    List<EndFrame> frames = inquiry.bench().endFrames();
-    boolean within = x > frames.get(0).at().mm() && x < frames.get(frames.size() - 1).at().mm();
-    return within
-        && inquiry.bench().stretchers().stream()
-            .filter(s -> Layout.touchesTop(inquiry.bench(), s))
-            .anyMatch(
-                s ->
-                    Math.abs(
-                            Layout.stretcherY(inquiry.bench(), frames.get(0), s.line())
-                                - row.fromFront().mm())
-                        < (s.thickness().mm() + row.size().mm()) / 2);
-  }
-
-  private boolean over(DogHoles row, double x, EndFrame frame) {
-    double half = row.size().mm() / 2;
-    double y = row.fromFront().mm();
-    double beside = Math.abs(x - frame.at().mm()) - half;
-    double front = Layout.frontLegY(frame);
-    double back = Layout.backLegY(inquiry.bench(), frame);
-    double leg = frame.leg().across().mm() / 2 + half;
-    boolean overLeg =
-        beside < frame.leg().along().mm() / 2
-            && (Math.abs(y - front) < leg || Math.abs(y - back) < leg);
-    boolean overRail =
-        beside < frame.topRail().thickness().mm() / 2 && y + half > front && y - half < back;
-    return overLeg || overRail;
   }
 
   private CheckResult tear(DogHoles row, String key, String part) {
@@ -233,14 +102,14 @@ public final class DogClamps {
             : 1;
     double shear =
         pad.take(
-            TEAR,
+            DogFormulas.TEAR,
             factors.leading(),
             row.clampForce().newtons(),
             Math.min(end, between),
             top.thicknessMm(),
             whole);
     String place = end < between ? "end of the top, " : "between two holes, ";
-    Finding finding = finding(key, title, part, place + name(soft.wood()));
+    Finding finding = finding(key, title, part, place + inquiry.nameOf(soft.wood()));
     String note = "";
     if (end < 4 * row.size().mm()) {
       note = "Usual is wood of four hole widths beyond the last hole; there is less here. ";
@@ -275,12 +144,13 @@ public final class DogClamps {
     double edge = Math.min(row.fromFront().mm(), top.width().mm() - row.fromFront().mm());
     double above = above(pad);
     bow(row, above, pad);
-    double strip = pad.take(STRIP, edge, pierced(row, edge));
+    double strip = pad.take(DogFormulas.STRIP, edge, pierced(row, edge));
     double b = Math.max(strip, LEAST);
-    double tension = pad.take(PULLED, factors.leading(), force, b, t);
-    double bowed = pad.take(BEND, factors.leading(), force, above, t, b, bent.layered());
-    double use = pad.take(SUM, tension, ft, bowed, fm);
-    return finding(key, title, part, "the strip about the row, " + name(bent.wood()))
+    double tension = pad.take(DogFormulas.PULLED, factors.leading(), force, b, t);
+    double bowed =
+        pad.take(DogFormulas.BEND, factors.leading(), force, above, t, b, bent.layered());
+    double use = pad.take(DogFormulas.SUM, tension, ft, bowed, fm);
+    return finding(key, title, part, "the strip about the row, " + inquiry.nameOf(bent.wood()))
         .judgeSum(use, inquiry.plan().criteria().strengthUse(), pad);
   }
 
@@ -300,7 +170,7 @@ public final class DogClamps {
     TopLayer layer = top.layers().get(0);
     FrameTimber timber = inquiry.timbers().get(layer.wood());
     pad.take(
-        BOW,
+        DogFormulas.BOW,
         row.clampForce().newtons(),
         above,
         top.thicknessMm(),
@@ -360,10 +230,6 @@ public final class DogClamps {
       }
     }
     return weakest;
-  }
-
-  private String name(String wood) {
-    return inquiry.bench().timbers().get(wood).wood().names().get(0);
   }
 
   private double explain(Soft soft, Pad pad) {
