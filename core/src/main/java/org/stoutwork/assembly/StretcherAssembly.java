@@ -66,15 +66,7 @@ final class StretcherAssembly {
       double to = right.at().mm() - armRight;
       Rectangle section = section(stretcher.depth().mm());
       FrameTimber timber = frames.timbers.apply(stretcher.wood());
-      double kg = Masses.stretcherKg(stretcher, to - from, timber);
-      double deepening =
-          stretcher
-              .extension()
-              .map(e -> 2 * e.length().mm() * (e.depth().mm() - stretcher.depth().mm()))
-              .orElse(0.0);
-      double volume = section.area() * (to - from) + stretcher.thickness().mm() * deepening;
-      double density = kg / volume * 1e9;
-      Chain.stuff(frames.model, name, section, timber, density);
+      Chain.stuff(frames.model, name, section, timber, timber.density());
       Joiner atLeft = joiner(left);
       Joiner atRight = joiner(right);
       List<Chain.Stop> stops = stops(from, to);
